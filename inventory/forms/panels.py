@@ -1,0 +1,241 @@
+"""Panels by tape measure, and the places on them: flaws and details."""
+
+from typing import Any, ClassVar
+
+from django import forms
+
+from inventory.choices import DetailKind, FlawKind, PanelShape
+from inventory.cloth import measure
+from inventory.measuring.rings import clean_ring
+from inventory.measuring.shapes import MEASURES, outline_from
+from inventory.models import Detail, Flaw, Garment, Panel
+from shared.errors import OutlineError
+from shared.forms import LengthField
+from shared.units import LengthUnit, parse_length
+
+CORNER_ROWS = 16
+GRAINS = ((90.0, "Up and down, along the length"), (0.0, "Sideways"), (45.0, "On the bias"))
+PART_NAMES = (
+    "Back",
+    "Left front",
+    "Right front",
+    "Left sleeve",
+    "Right sleeve",
+    "Front",
+    "Left leg front",
+    "Right leg front",
+    "Left leg back",
+    "Right leg back",
+)
+
+
+class PlaceField(LengthField):
+    """A length that may be nothing: how far across or up a place lies."""
+
+    def to_python(self, value: Any) -> Any:
+        text = str(value or "").strip()
+        if text in {"0", "0.0", "0,0"}:
+            return 0.0
+        return super().to_python(value)
+
+
+class Corners:
+    """Rows of two lengths on a form, read as points; empty rows are passed over."""
+
+    @staticmethod
+    def add(form: forms.Form, unit: LengthUnit, rows: int, points: list[list[float]]) -> None:
+        for row in range(1, rows + 1):
+            across, up = points[row - 1] if row <= len(points) else (None, None)
+            for way, initial in (("across", across), ("up", up)):
+                form.fields[f"corner_{row}_{way}"] = PlaceField(
+                    label=f"Corner {row} {way}", unit=unit, required=False, initial=initial
+                )
+            form.fields[f"corner_{row}_across"].widget.attrs["data-across"] = f"id_corner_{row}_up"
+
+    @staticmethod
+    def read(form: forms.Form, rows: int) -> list[tuple[float, float]]:
+        points = []
+        for row in range(1, rows + 1):
+            names = (f"corner_{row}_across", f"corner_{row}_up")
+            across, up = (form.cleaned_data.get(name) for name in names)
+            if across is None and up is None:
+                continue
+            for name, length in zip(names, (across, up), strict=True):
+                if length is None and name not in form.errors:
+                    form.add_error(name, "A corner needs both lengths.")
+            points.append((across or 0.0, up or 0.0))
+        return points
+
+    @staticmethod
+    def rows(form: forms.Form, rows: int) -> list[tuple[int, forms.BoundField, forms.BoundField]]:
+        return [
+            (row, form[f"corner_{row}_across"], form[f"corner_{row}_up"])
+            for row in range(1, rows + 1)
+        ]
+
+
+class PanelForm(forms.ModelForm[Panel]):
+    """One panel of a chosen shape. The measures asked for are those of the shape."""
+
+    grain_deg = forms.TypedChoiceField(
+        label="The grain runs",
+        coerce=float,
+        choices=GRAINS,
+        help_text="Lengthwise threads, or the columns of stitches in a knit.",
+    )
+
+    class Meta:
+        model = Panel
+        fields = ("name", "grain_deg", "is_measured_after_wash")
+        help_texts: ClassVar = {
+            "is_measured_after_wash": "Best: wash and press first, then measure. "
+            "Otherwise the shrinkage to come is taken off.",
+        }
+
+    def __init__(
+        self, *args: Any, garment: Garment, shape: str, units: LengthUnit, **kwargs: Any
+    ) -> None:
+        super().__init__(*args, **kwargs)
+        self.shape = self.instance.shape = shape
+        if self.instance.pk is None:
+            self.instance.garment, self.instance.workshop = garment, garment.workshop
+        self.fields["name"].widget.attrs["list"] = "part-names"
+        kept = self.instance.measures_mm or {}
+        if shape == PanelShape.CORNERS:
+            Corners.add(self, units, CORNER_ROWS, kept.get("points", []))
+        for measure_ in MEASURES.get(shape, ()):
+            self.fields[f"measure_{measure_.key}"] = LengthField(
+                label=measure_.label,
+                help_text=measure_.hint,
+                unit=units,
+                required=measure_.default_mm is None,
+                initial=kept.get(measure_.key, measure_.default_mm),
+            )
+
+    def clean(self) -> dict[str, Any]:
+        data = super().clean() or self.cleaned_data
+        if self.shape == PanelShape.CORNERS:
+            measures: dict[str, Any] = {"points": Corners.read(self, CORNER_ROWS)}
+        else:
+            keys = [measure_.key for measure_ in MEASURES[self.shape]]
+            measures = {key: data.get(f"measure_{key}") for key in keys}
+        self.instance.measures_mm = {k: v for k, v in measures.items() if v is not None}
+        if not self.errors:
+            self._draw()
+        return data
+
+    def _draw(self) -> None:
+        try:
+            outline = outline_from(self.shape, self.instance.measures_mm)
+        except OutlineError as error:
+            self.add_error(self._first_measure(), str(error))
+        else:
+            self.instance.outline_mm = [[x, y] for x, y in outline]
+
+    def _first_measure(self) -> str:
+        if self.shape == PanelShape.CORNERS:
+            return "corner_1_across"
+        return f"measure_{MEASURES[self.shape][0].key}"
+
+    def _post_clean(self) -> None:
+        super()._post_clean()  # type: ignore[misc]
+        if not self.errors:
+            measure(self.instance)
+
+    @property
+    def measure_fields(self) -> list[forms.BoundField]:
+        return [self[name] for name in self.fields if name.startswith("measure_")]
+
+    @property
+    def corner_rows(self) -> list[tuple[int, forms.BoundField, forms.BoundField]]:
+        return Corners.rows(self, CORNER_ROWS) if self.shape == PanelShape.CORNERS else []
+
+
+def sketch_measures(shape: str, typed: dict[str, str], units: LengthUnit) -> dict[str, Any]:
+    """Read half-typed measures for the drawing; raises LengthError or OutlineError."""
+
+    def length(name: str) -> float:
+        text = typed.get(name, "").strip()
+        return 0.0 if text in {"", "0"} else parse_length(text, units)
+
+    if shape == PanelShape.CORNERS:
+        rows = range(1, CORNER_ROWS + 1)
+        pairs = [(f"corner_{row}_across", f"corner_{row}_up") for row in rows]
+        return {
+            "points": [
+                (length(across), length(up))
+                for across, up in pairs
+                if typed.get(across, "").strip() and typed.get(up, "").strip()
+            ]
+        }
+    return {m.key: length(f"measure_{m.key}") for m in MEASURES.get(shape, ())}
+
+
+MARK_ROWS = 8
+
+
+class PlaceForm(forms.Form):
+    """A flaw or a detail: as a circle, or corner by corner."""
+
+    kind = forms.ChoiceField(label="What is it?")
+    note = forms.CharField(label="In your words", max_length=80, required=False)
+    is_kept_aside = forms.BooleanField(
+        label="Keep this place out of the pieces",
+        required=False,
+        initial=True,
+        help_text="Leave this on unless a piece may be cut across it.",
+    )
+
+    def __init__(
+        self, *args: Any, panel: Panel, what: str, drawn: str, units: LengthUnit, **kwargs: Any
+    ) -> None:
+        super().__init__(*args, **kwargs)
+        self.panel, self.what, self.drawn = panel, what, drawn
+        kinds = FlawKind.choices if what == "flaw" else DetailKind.choices
+        kind = self.fields["kind"]
+        assert isinstance(kind, forms.ChoiceField)  # noqa: S101 - for the type checker
+        kind.choices = kinds
+        if what == "flaw":
+            del self.fields["is_kept_aside"]
+        if drawn == "circle":
+            self.fields["across"] = PlaceField(
+                label="Centre, across from the left edge", unit=units
+            )
+            self.fields["up"] = PlaceField(label="Centre, up from the lower edge", unit=units)
+            self.fields["width"] = LengthField(label="Widest part of the place", unit=units)
+            self.fields["across"].widget.attrs["data-across"] = "id_up"
+        else:
+            Corners.add(self, units, MARK_ROWS, [])
+
+    def clean(self) -> dict[str, Any]:
+        data = super().clean() or self.cleaned_data
+        if self.errors:
+            return data
+        if self.drawn == "circle":
+            data["points"], data["radius_mm"] = [[data["across"], data["up"]]], data["width"] / 2
+            return data
+        try:
+            ring = clean_ring(Corners.read(self, MARK_ROWS), least_mm2=1.0)
+            data["points"], data["radius_mm"] = [[x, y] for x, y in ring], None
+        except OutlineError as error:
+            self.add_error("corner_1_across", str(error))
+        return data
+
+    def save(self) -> Flaw | Detail:
+        model = Flaw if self.what == "flaw" else Detail
+        extra = {} if self.what == "flaw" else {"is_kept_aside": self.cleaned_data["is_kept_aside"]}
+        return model.objects.create(
+            workshop=self.panel.workshop,
+            panel=self.panel,
+            kind=self.cleaned_data["kind"],
+            note=self.cleaned_data["note"],
+            points_mm=self.cleaned_data["points"],
+            radius_mm=self.cleaned_data["radius_mm"],
+            **extra,
+        )
+
+    @property
+    def corner_rows(self) -> list[tuple[int, forms.BoundField, forms.BoundField]]:
+        return Corners.rows(self, MARK_ROWS) if self.drawn == "corners" else []
+
+

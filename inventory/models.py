@@ -1,0 +1,332 @@
+"""What the cloth is: collections, garments, their panels, pictures and condition notes.
+
+Rows only. What a garment needs is worked out in ``inventory.advice``, what a panel yields in
+``inventory.measuring``; ``inventory.cloth`` carries rows across. Outlines are lists of [x, y] in
+millimetres, in the panel's own frame.
+"""
+
+import secrets
+from datetime import date
+from pathlib import PurePosixPath
+from typing import Any, Self
+
+from django.db import models
+from django.db.models import Q
+from django.urls import reverse
+
+from inventory.choices import (
+    TAG_ALPHABET,
+    TAG_LENGTH,
+    Colour,
+    Consent,
+    DetailKind,
+    FlawKind,
+    Kind,
+    PanelShape,
+    Status,
+    Surface,
+    Trouble,
+)
+from shared.models import WorkshopQuerySet, WorkshopRecord
+
+
+def one_of(field: str, choices: type[models.TextChoices], *, blank: bool = False) -> Q:
+    """The database's own word on a choice field, so that no other value can be stored."""
+    return Q(**{f"{field}__in": [*([""] if blank else []), *choices.values]})
+
+
+def within(field: str, low: float, high: float) -> Q:
+    """The field is empty or between two bounds, both allowed."""
+    return Q(**{f"{field}__isnull": True}) | Q(**{f"{field}__gte": low, f"{field}__lte": high})
+
+
+class Collection(WorkshopRecord):
+    """The garments one giver handed over together, and what the giver allows."""
+
+    name = models.CharField(max_length=80)
+    giver = models.CharField(max_length=80, blank=True)
+    received_on = models.DateField(default=date.today)
+    cut_consent = models.CharField(
+        "May it be cut?", max_length=3, choices=Consent, default=Consent.ASK
+    )
+    wash_consent = models.CharField(
+        "May it be washed?", max_length=3, choices=Consent, default=Consent.ASK
+    )
+    keeps_scent = models.BooleanField("The scent is to be kept", default=False)
+    returns_scraps = models.BooleanField("Scraps go back to the giver", default=False)
+    notes = models.TextField(blank=True, max_length=4000)
+
+    class Meta:
+        ordering = ["-received_on", "-pk"]
+        constraints = [
+            models.CheckConstraint(
+                condition=one_of("cut_consent", Consent), name="collection_cut_known"
+            ),
+            models.CheckConstraint(
+                condition=one_of("wash_consent", Consent), name="collection_wash_known"
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return self.name
+
+    def get_absolute_url(self) -> str:
+        return reverse("inventory:collection", args=[self.pk])
+
+    @property
+    def may_wash(self) -> bool | None:
+        """True, False, or None while the giver has not been asked."""
+        return {Consent.YES: True, Consent.NO: False}.get(Consent(self.wash_consent))
+
+
+class GarmentQuerySet(WorkshopQuerySet["Garment"]):
+    def here(self) -> Self:
+        """Leave out garments that were taken off the list."""
+        return self.filter(removed_at=None)
+
+    def with_usable_area(self) -> Self:
+        """Add ``usable_mm2``: what the panels on the list yield together, 0 where none is."""
+        total = models.Sum("panels__usable_area_mm2", filter=Q(panels__removed_at=None))
+        return self.annotate(
+            usable_mm2=models.functions.Coalesce(total, 0.0),
+            panel_count=models.Count("panels", filter=Q(panels__removed_at=None)),
+        )
+
+
+def new_tag() -> str:
+    return "".join(secrets.choice(TAG_ALPHABET) for _ in range(TAG_LENGTH))
+
+
+class Garment(WorkshopRecord):
+    """One donated item. Whatever is not known yet stays empty and is said to be missing."""
+
+    collection = models.ForeignKey(Collection, models.PROTECT, related_name="garments")
+    tag = models.CharField("Tag code", max_length=TAG_LENGTH, default=new_tag, editable=False)
+    kind = models.CharField("What is it?", max_length=20, choices=Kind)
+    name = models.CharField("Name or description", max_length=80, blank=True)
+    colour = models.CharField(max_length=10, choices=Colour, blank=True)
+    status = models.CharField(
+        "Where it is on the bench", max_length=10, choices=Status, default=Status.ARRIVED
+    )
+    notes = models.TextField(blank=True, max_length=4000)
+
+    has_no_label = models.BooleanField("No fibre label", default=False)
+    construction = models.CharField("How the cloth is made", max_length=20, blank=True)
+    mass_g_m2 = models.FloatField("Weight in g/m²", null=True, blank=True)
+    hand_feel = models.CharField("Weight by hand", max_length=10, blank=True)
+    stretch_along_pct = models.FloatField("Stretch along", null=True, blank=True)
+    stretch_across_pct = models.FloatField("Stretch across", null=True, blank=True)
+    fragility = models.PositiveSmallIntegerField(null=True, blank=True)
+    fray = models.PositiveSmallIntegerField("Fraying", null=True, blank=True)
+    is_one_way = models.BooleanField("One-way: pile, print or stripe has an up", default=False)
+    surface = models.CharField("Surface", max_length=14, choices=Surface, default=Surface.PLAIN)
+    repeat_along_mm = models.FloatField("Repeat along", null=True, blank=True)
+    repeat_across_mm = models.FloatField("Repeat across", null=True, blank=True)
+    label_marks = models.JSONField("Care label", default=dict, blank=True)
+    troubles = models.JSONField("Troubles", default=list, blank=True)
+    removed_at = models.DateTimeField(null=True, editable=False)
+
+    objects = GarmentQuerySet.as_manager()
+
+    class Meta:
+        ordering = ["-created_at", "-pk"]
+        indexes = [
+            models.Index(fields=["workshop", "removed_at", "-created_at"], name="garment_newest"),
+        ]
+        constraints = [
+            models.UniqueConstraint(fields=["workshop", "tag"], name="garment_tag_once"),
+            models.CheckConstraint(condition=one_of("kind", Kind), name="garment_kind_known"),
+            models.CheckConstraint(condition=one_of("status", Status), name="garment_status_known"),
+            models.CheckConstraint(
+                condition=one_of("colour", Colour, blank=True), name="garment_colour_known"
+            ),
+            models.CheckConstraint(
+                condition=one_of("surface", Surface), name="garment_surface_known"
+            ),
+            models.CheckConstraint(condition=within("mass_g_m2", 5, 3000), name="garment_mass"),
+            models.CheckConstraint(
+                condition=within("stretch_along_pct", 0, 300), name="garment_stretch_along"
+            ),
+            models.CheckConstraint(
+                condition=within("stretch_across_pct", 0, 300), name="garment_stretch_across"
+            ),
+            models.CheckConstraint(condition=within("fragility", 0, 4), name="garment_fragility"),
+            models.CheckConstraint(condition=within("fray", 0, 4), name="garment_fray"),
+            models.CheckConstraint(
+                condition=within("repeat_along_mm", 1, 2000), name="garment_repeat_along"
+            ),
+            models.CheckConstraint(
+                condition=within("repeat_across_mm", 1, 2000), name="garment_repeat_across"
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return self.name or self.get_kind_display()
+
+    def get_absolute_url(self) -> str:
+        return reverse("inventory:garment", args=[self.pk])
+
+    @property
+    def trouble_words(self) -> list[str]:
+        return [Trouble(trouble).label for trouble in self.troubles]
+
+
+class FibreShare(WorkshopRecord):
+    """So many percent of one fibre. The shares of a garment are saved together or not at all."""
+
+    garment = models.ForeignKey(Garment, models.CASCADE, related_name="fibre_shares")
+    fibre = models.CharField(max_length=30)
+    percent = models.FloatField()
+
+    class Meta:
+        ordering = ["-percent", "fibre"]
+        constraints = [
+            models.UniqueConstraint(fields=["garment", "fibre"], name="fibre_once_a_garment"),
+            models.CheckConstraint(
+                condition=Q(percent__gt=0, percent__lte=100), name="fibre_percent"
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.percent:g} % {self.fibre}"
+
+
+class PanelQuerySet(WorkshopQuerySet["Panel"]):
+    def here(self) -> Self:
+        """Leave out panels that were taken off, and those of garments that were."""
+        return self.filter(removed_at=None, garment__removed_at=None)
+
+
+class Panel(WorkshopRecord):
+    """One flat part of a garment once its seams are opened."""
+
+    garment = models.ForeignKey(Garment, models.CASCADE, related_name="panels")
+    name = models.CharField("Which part", max_length=60)
+    shape = models.CharField(max_length=12, choices=PanelShape)
+    measures_mm: models.JSONField[dict[str, Any]] = models.JSONField(default=dict)
+    outline_mm: models.JSONField[list[list[float]]] = models.JSONField()
+    grain_deg = models.FloatField("Grain direction", default=90)
+    is_measured_after_wash = models.BooleanField("Measured after washing", default=False)
+    area_mm2 = models.FloatField(editable=False)
+    usable_area_mm2 = models.FloatField(editable=False)
+    removed_at = models.DateTimeField(null=True, editable=False)
+
+    objects = PanelQuerySet.as_manager()
+
+    class Meta:
+        ordering = ["pk"]
+        constraints = [
+            models.CheckConstraint(condition=one_of("shape", PanelShape), name="panel_shape_known"),
+            models.CheckConstraint(condition=Q(area_mm2__gt=0), name="panel_has_area"),
+            models.CheckConstraint(
+                condition=Q(usable_area_mm2__gte=0), name="panel_usable_not_negative"
+            ),
+            models.CheckConstraint(
+                condition=Q(grain_deg__gte=0, grain_deg__lt=360), name="panel_grain"
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return self.name
+
+    def get_absolute_url(self) -> str:
+        return reverse("inventory:panel", args=[self.pk])
+
+
+class PanelArea(WorkshopRecord):
+    """A place on a panel: a circle (one point and a radius) or a polygon (three points or more)."""
+
+    points_mm: models.JSONField[list[list[float]]] = models.JSONField()
+    radius_mm = models.FloatField(null=True, blank=True)
+    note = models.CharField(max_length=80, blank=True)
+
+    class Meta:
+        abstract = True
+        ordering = ["pk"]
+        constraints = [
+            models.CheckConstraint(condition=within("radius_mm", 0.1, 5000), name="%(class)s_radius")
+        ]
+
+
+class Flaw(PanelArea):
+    """A place on a panel that cannot be used."""
+
+    panel = models.ForeignKey(Panel, models.CASCADE, related_name="flaws")
+    kind = models.CharField(max_length=10, choices=FlawKind)
+
+    class Meta(PanelArea.Meta):
+        constraints = [
+            *PanelArea.Meta.constraints,
+            models.CheckConstraint(condition=one_of("kind", FlawKind), name="flaw_kind_known"),
+        ]
+
+    def __str__(self) -> str:
+        return self.note or self.get_kind_display()
+
+
+class Detail(PanelArea):
+    """Something worth showing, with its place on the panel."""
+
+    panel = models.ForeignKey(Panel, models.CASCADE, related_name="details")
+    kind = models.CharField(max_length=10, choices=DetailKind)
+    is_kept_aside = models.BooleanField("Keep this place out of the pieces", default=True)
+
+    class Meta(PanelArea.Meta):
+        constraints = [
+            *PanelArea.Meta.constraints,
+            models.CheckConstraint(condition=one_of("kind", DetailKind), name="detail_kind_known"),
+        ]
+
+    def __str__(self) -> str:
+        return self.note or self.get_kind_display()
+
+
+def photo_path(photo: "Photo", filename: str) -> str:
+    """A name that says nothing about the picture and cannot be guessed."""
+    suffix = "-small.jpg" if filename.startswith("small") else ".jpg"
+    folder = PurePosixPath(str(photo.workshop_id), photo.garment.tag)
+    return str(folder / f"{secrets.token_hex(12)}{suffix}")
+
+
+class Photo(WorkshopRecord):
+    garment = models.ForeignKey(Garment, models.CASCADE, related_name="photos")
+    image = models.ImageField(
+        upload_to=photo_path, width_field="width_px", height_field="height_px"
+    )
+    small = models.ImageField(upload_to=photo_path)
+    width_px = models.PositiveIntegerField(editable=False)
+    height_px = models.PositiveIntegerField(editable=False)
+    description = models.CharField(
+        "What the picture shows", max_length=160, blank=True
+    )  # the alternative text
+
+    class Meta:
+        ordering = ["pk"]
+
+    def __str__(self) -> str:
+        return self.description or f"Photograph of {self.garment}"
+
+
+class ConditionNote(WorkshopRecord):
+    """What was seen on a day. Notes are added, never rewritten."""
+
+    class Grade(models.IntegerChoices):
+        SOUND = 0, "Sound"
+        WORN = 1, "Lightly worn"
+        WEAK = 2, "Weak in places"
+        POOR = 3, "Poor"
+        FAILING = 4, "Falling apart"
+
+    garment = models.ForeignKey(Garment, models.CASCADE, related_name="condition_notes")
+    noted_on = models.DateField("Seen on", default=date.today)
+    grade = models.PositiveSmallIntegerField(choices=Grade)
+    text = models.CharField("What you see, and where", max_length=500)
+
+    class Meta:
+        ordering = ["-noted_on", "-pk"]
+        constraints = [models.CheckConstraint(condition=within("grade", 0, 4), name="note_grade")]
+
+    def __str__(self) -> str:
+        return self.text
+
+

@@ -1,0 +1,158 @@
+from django.contrib import messages
+from django.db import transaction
+from django.http import HttpResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.utils import timezone
+from django.views.decorators.http import require_GET, require_POST
+
+from inventory.choices import PanelShape
+from inventory.cloth import measure, shrinkage_for, usable_of
+from inventory.drawing import bare_drawing, panel_drawing
+from inventory.forms.panels import PART_NAMES, PanelForm, PlaceForm, sketch_measures
+from inventory.measuring.shapes import outline_from
+from inventory.measuring.usable import usable_cloth
+from inventory.models import Detail, Flaw, Panel
+from inventory.views.rows import garment_for, panel_for
+from shared.errors import ClothError
+from shared.middleware import WorkshopRequest
+from shared.units import MM_PER
+
+
+def add_panel(request: WorkshopRequest, pk: int) -> HttpResponse:
+    garment = garment_for(request.workshop, pk)
+    shape = request.GET.get("shape", "")
+    if shape not in PanelShape.values:
+        return render(
+            request,
+            "inventory/choose_shape.html",
+            {"garment": garment, "shapes": PanelShape.choices, "nav": "garments"},
+        )
+    return _panel_page(request, Panel(garment=garment, workshop=garment.workshop), shape)
+
+
+def edit_panel(request: WorkshopRequest, pk: int) -> HttpResponse:
+    panel = panel_for(request.workshop, pk)
+    return _panel_page(request, panel, panel.shape)
+
+
+def _panel_page(request: WorkshopRequest, panel: Panel, shape: str) -> HttpResponse:
+    garment = panel.garment
+    form = PanelForm(
+        request.POST or None, instance=panel, garment=garment, shape=shape, units=request.units
+    )
+    if request.method == "POST" and form.is_valid():
+        form.save()
+        messages.success(request, f"{panel} is measured. Mark what is stained, worn or precious.")
+        return redirect(panel)
+    return render(
+        request,
+        "inventory/panel_form.html",
+        {
+            "form": form,
+            "garment": garment,
+            "shape": shape,
+            "shape_name": PanelShape(shape).label,
+            "part_names": PART_NAMES,
+            "nav": "garments",
+        },
+    )
+
+
+@require_GET
+def sketch(request: WorkshopRequest) -> HttpResponse:
+    """The panel as typed so far, drawn to scale, or what keeps it from being drawn."""
+    shape = request.GET.get("shape", "")
+    typed = {name: value for name, value in request.GET.items() if isinstance(value, str)}
+    try:
+        outline = outline_from(shape, sketch_measures(shape, typed, request.units))
+        grain_deg = float(typed.get("grain_deg") or 90)
+    except (ClothError, ValueError) as error:
+        words = str(error) if isinstance(error, ClothError) else "The grain is no angle."
+        return render(request, "inventory/panel_form.html#sketch", {"wrong": words})
+    cloth = usable_cloth(outline, grain_deg=grain_deg)
+    drawing = bare_drawing(outline, cloth, grain_deg)
+    return render(
+        request, "inventory/panel_form.html#sketch", {"drawing": drawing, "cloth": cloth}
+    )
+
+
+@require_GET
+def panel(request: WorkshopRequest, pk: int) -> HttpResponse:
+    row = panel_for(request.workshop, pk)
+    cloth = usable_of(row, shrinkage_for(row))
+    return render(
+        request,
+        "inventory/panel.html",
+        {
+            "panel": row,
+            "garment": row.garment,
+            "cloth": cloth,
+            "drawing": panel_drawing(row, cloth),
+            "nav": "garments",
+        },
+    )
+
+
+def add_place(request: WorkshopRequest, pk: int, what: str) -> HttpResponse:
+    row = panel_for(request.workshop, pk)
+    drawn = "corners" if request.GET.get("drawn") == "corners" else "circle"
+    form = PlaceForm(
+        request.POST or None, panel=row, what=what, drawn=drawn, units=request.units
+    )
+    if request.method == "POST" and form.is_valid():
+        with transaction.atomic():
+            form.save()
+            _remeasure(request, row)
+        messages.success(request, "Marked. The usable cloth has been worked out again.")
+        return redirect(row)
+    cloth = usable_of(row, shrinkage_for(row))
+    return render(
+        request,
+        "inventory/place_form.html",
+        {
+            "form": form,
+            "panel": row,
+            "what": what,
+            "drawn": drawn,
+            "drawing": panel_drawing(row, cloth),
+            "mm_per_unit": MM_PER[request.units],
+            "nav": "garments",
+        },
+    )
+
+
+@require_POST
+def remove_place(request: WorkshopRequest, what: str, pk: int) -> HttpResponse:
+    model: type[Flaw | Detail] = {"flaw": Flaw, "detail": Detail}[what]
+    place = get_object_or_404(model.objects.of(request.workshop), pk=pk)
+    row = place.panel
+    with transaction.atomic():
+        place.delete()
+        _remeasure(request, row)
+    messages.success(request, f"{place} is no longer marked.")
+    return redirect(row)
+
+
+@require_POST
+def remove_panel(request: WorkshopRequest, pk: int) -> HttpResponse:
+    row = panel_for(request.workshop, pk)
+    row.removed_at = timezone.now()
+    row.save(update_fields=["removed_at"])
+    messages.success(request, f"{row} is taken off. Its page can put it back.")
+    return redirect(row)
+
+
+@require_POST
+def put_back_panel(request: WorkshopRequest, pk: int) -> HttpResponse:
+    row = panel_for(request.workshop, pk)
+    row.removed_at = None
+    row.save(update_fields=["removed_at"])
+    messages.success(request, f"{row} is back.")
+    return redirect(row)
+
+
+def _remeasure(request: WorkshopRequest, row: Panel) -> None:
+    fresh = panel_for(request.workshop, row.pk)
+    measure(fresh)
+    fresh.save(update_fields=["area_mm2", "usable_area_mm2"])
+

@@ -1,0 +1,65 @@
+"""What is answered: *covers*, *cannot* or *undecided*, with the lay, the proof and the spare cloth.
+
+A verdict of *covers* carries a lay that `verify` found without fault; *cannot* carries a proof;
+*undecided* carries the best part of a lay, verified too, and what was left over.
+"""
+
+from dataclasses import dataclass
+from typing import Literal
+
+from planning.coverage.problem import Placement
+
+type Word = Literal["covers", "cannot", "undecided"]
+type ProofKind = Literal["fits_nowhere", "area", "rivals"]
+
+
+@dataclass(frozen=True, slots=True)
+class Proof:
+    """Why no lay exists, in a sentence that can be checked with a tape measure."""
+
+    kind: ProofKind
+    pieces: tuple[str, ...]
+    panels: tuple[str, ...]
+    need_mm2: float | None
+    have_mm2: float | None
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Spare:
+    """How far a lay stands from the edge.
+
+    `holds_to_inset_mm`: every panel edge may lie this much further in, and every flaw reach this
+    much further out, and the same lay still keeps its margins. `holds_to_shrink_pct`: the panels
+    may shrink by this much both ways, flaws with them, and the same lay still keeps them.
+    """
+
+    used_mm2: float
+    usable_mm2: float
+    holds_to_inset_mm: float
+    holds_to_shrink_pct: float
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """The answer to one problem. `unplaced` names copies as (piece, copy)."""
+
+    verdict: Word
+    placements: tuple[Placement, ...]
+    unplaced: tuple[tuple[str, int], ...]
+    proof: Proof | None
+    spare: Spare | None
+    seconds: float
+    seed: int
+    engine: str
+    notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Progress:
+    """How far a check has come: copies placed in the best lay so far, of all that are asked."""
+
+    placed: int
+    of: int
+    seconds: float
+    stage: str

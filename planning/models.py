@@ -1,0 +1,267 @@
+"""What is made of the cloth: patterns, keepsakes, size checks and the lays that prove them.
+
+A size check's own row is the truth about its state, so that a killed worker loses nothing. A
+verdict is one of three words; 'covers' is stored only beside a whole lay that was verified.
+"""
+
+from datetime import timedelta
+from typing import Any, Self
+
+from django.db import models
+from django.db.models import Q
+from django.urls import reverse
+
+from inventory.models import Collection, Garment, Panel, within
+from shared.models import WorkshopQuerySet, WorkshopRecord
+
+SILENT_AFTER = timedelta(seconds=30)  # a running check that says nothing for so long has died
+
+
+class Pattern(WorkshopRecord):
+    name = models.CharField(max_length=80)
+    built_in = models.CharField(max_length=20, blank=True, editable=False)
+    description = models.TextField(blank=True, max_length=2000)
+    seam_allowance_mm = models.FloatField(default=6)
+
+    class Meta:
+        ordering = ["name", "pk"]
+        constraints = [
+            models.UniqueConstraint(
+                fields=["workshop", "built_in"],
+                condition=~Q(built_in=""),
+                name="built_in_pattern_once",
+            ),
+            models.CheckConstraint(
+                condition=within("seam_allowance_mm", 0, 50), name="pattern_allowance"
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return self.name
+
+    def get_absolute_url(self) -> str:
+        return reverse("planning:pattern", args=[self.pk])
+
+
+class PatternSize(WorkshopRecord):
+    pattern = models.ForeignKey(Pattern, models.CASCADE, related_name="sizes")
+    height_mm = models.FloatField()
+
+    class Meta:
+        ordering = ["height_mm"]
+        constraints = [
+            models.UniqueConstraint(fields=["pattern", "height_mm"], name="size_once_a_pattern"),
+            models.CheckConstraint(condition=within("height_mm", 30, 2000), name="size_height"),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.pattern} {self.height_mm:g} mm"
+
+    def get_absolute_url(self) -> str:
+        return reverse("planning:size", args=[self.pk])
+
+
+class PatternPiece(WorkshopRecord):
+    """One piece of one size, in its own frame; lines are lists of [x, y] in millimetres."""
+
+    size = models.ForeignKey(PatternSize, models.CASCADE, related_name="pieces")
+    name = models.CharField(max_length=60)
+    position = models.PositiveSmallIntegerField()
+    count = models.PositiveSmallIntegerField()
+    mirrored = models.PositiveSmallIntegerField(default=0)
+    cut_line_mm: models.JSONField[list[list[float]]] = models.JSONField()
+    seam_line_mm: models.JSONField[list[list[float]]] = models.JSONField()
+    notches_mm: models.JSONField[list[list[float]]] = models.JSONField(default=list)
+    grain_deg = models.FloatField(default=90)
+
+    class Meta:
+        ordering = ["position"]
+        constraints = [
+            models.UniqueConstraint(fields=["size", "name"], name="piece_once_a_size"),
+            models.CheckConstraint(condition=Q(count__gte=1), name="piece_is_cut"),
+            models.CheckConstraint(
+                condition=Q(mirrored__lte=models.F("count")), name="piece_mirrored_within_count"
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return self.name
+
+
+class KeepsakeQuerySet(WorkshopQuerySet["Keepsake"]):
+    def here(self) -> Self:
+        return self.filter(removed_at=None)
+
+
+class Keepsake(WorkshopRecord):
+    """One thing to be made from a collection, for somebody."""
+
+    class Purpose(models.TextChoices):
+        TOY = "toy", "A toy, to be played or slept with"
+        DISPLAY = "display", "For display"
+
+    name = models.CharField(max_length=80)
+    collection = models.ForeignKey(Collection, models.PROTECT, related_name="keepsakes")
+    pattern = models.ForeignKey(Pattern, models.PROTECT, related_name="keepsakes")
+    chosen_size = models.ForeignKey(
+        PatternSize, models.PROTECT, null=True, blank=True, related_name="+"
+    )
+    recipient = models.CharField("Who is it for?", max_length=80, blank=True)
+    recipient_age_months = models.PositiveSmallIntegerField(
+        "Age of the youngest child it can reach, in months", null=True, blank=True
+    )
+    purpose = models.CharField(max_length=8, choices=Purpose, default=Purpose.TOY)
+    notes = models.TextField(blank=True, max_length=4000)
+    left_out = models.ManyToManyField(Garment, blank=True, related_name="+")
+    clearance_mm = models.FloatField("Gap between pieces", default=2)
+    edge_margin_mm = models.FloatField("Margin to the edges of a panel", default=5)
+    flaw_margin_mm = models.FloatField("Margin round a flaw", default=3)
+    grain_tolerance_deg = models.FloatField("Off the grain by at most", default=0)
+    removed_at = models.DateTimeField(null=True, editable=False)
+
+    objects = KeepsakeQuerySet.as_manager()
+
+    class Meta:
+        ordering = ["-created_at", "-pk"]
+        constraints = [
+            models.CheckConstraint(
+                condition=Q(purpose__in=["toy", "display"]), name="keepsake_purpose_known"
+            ),
+            models.CheckConstraint(
+                condition=within("recipient_age_months", 0, 1440), name="keepsake_age"
+            ),
+            models.CheckConstraint(
+                condition=within("clearance_mm", 0, 50), name="keepsake_clearance"
+            ),
+            models.CheckConstraint(
+                condition=within("edge_margin_mm", 0, 100), name="keepsake_edge_margin"
+            ),
+            models.CheckConstraint(
+                condition=within("flaw_margin_mm", 0, 100), name="keepsake_flaw_margin"
+            ),
+            models.CheckConstraint(
+                condition=within("grain_tolerance_deg", 0, 45), name="keepsake_grain_tolerance"
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return self.name
+
+    def get_absolute_url(self) -> str:
+        return reverse("planning:keepsake", args=[self.pk])
+
+
+class PieceRule(WorkshopRecord):
+    """This piece may come from this garment. A piece without a rule may come from any."""
+
+    keepsake = models.ForeignKey(Keepsake, models.CASCADE, related_name="piece_rules")
+    piece_name = models.CharField(max_length=60)
+    garment = models.ForeignKey(Garment, models.CASCADE, related_name="+")
+
+    class Meta:
+        ordering = ["piece_name", "pk"]
+        constraints = [
+            models.UniqueConstraint(
+                fields=["keepsake", "piece_name", "garment"], name="piece_rule_once"
+            )
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.piece_name} from {self.garment}"
+
+
+class SizeCheck(WorkshopRecord):
+    """The state and outcome of checking one size for one keepsake."""
+
+    class State(models.TextChoices):
+        WAITING = "waiting", "Waiting its turn"
+        RUNNING = "running", "Being checked"
+        DONE = "done", "Checked"
+        STOPPED = "stopped", "Stopped"
+
+    class Outcome(models.TextChoices):
+        COVERS = "covers", "Covers"
+        CANNOT = "cannot", "Cannot"
+        UNDECIDED = "undecided", "Undecided"
+
+    keepsake = models.ForeignKey(Keepsake, models.CASCADE, related_name="checks")
+    size = models.ForeignKey(PatternSize, models.CASCADE, related_name="checks")
+    state = models.CharField(max_length=8, choices=State, default=State.WAITING)
+    run = models.PositiveIntegerField(default=0)
+    asked_at = models.DateTimeField()
+    started_at = models.DateTimeField(null=True)
+    heard_at = models.DateTimeField(null=True)
+    finished_at = models.DateTimeField(null=True)
+    budget_s = models.FloatField(default=20)
+    placed = models.PositiveIntegerField(default=0)
+    pieces = models.PositiveIntegerField(default=0)
+    outcome = models.CharField(max_length=10, choices=Outcome, blank=True)
+    fingerprint = models.CharField(max_length=64, blank=True)
+    proof: models.JSONField[dict[str, Any] | None] = models.JSONField(null=True)
+    unplaced: models.JSONField[list[dict[str, Any]]] = models.JSONField(default=list)
+    spare: models.JSONField[dict[str, Any] | None] = models.JSONField(null=True)
+    seconds = models.FloatField(null=True)
+    engine = models.CharField(max_length=80, blank=True)
+    message = models.CharField(max_length=300, blank=True)
+
+    class Meta:
+        ordering = ["-size__height_mm"]
+        constraints = [
+            models.UniqueConstraint(fields=["keepsake", "size"], name="check_once_a_size"),
+            models.CheckConstraint(
+                condition=Q(state__in=["waiting", "running", "done", "stopped"]),
+                name="check_state_known",
+            ),
+            models.CheckConstraint(
+                condition=Q(outcome__in=["", "covers", "cannot", "undecided"]),
+                name="check_outcome_known",
+            ),
+            models.CheckConstraint(
+                condition=~Q(outcome="cannot") | Q(proof__isnull=False),
+                name="check_cannot_has_proof",
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.keepsake}: {self.size}"
+
+    def get_absolute_url(self) -> str:
+        return reverse("planning:lay", args=[self.pk])
+
+    @property
+    def is_busy(self) -> bool:
+        return self.state in (self.State.WAITING, self.State.RUNNING)
+
+
+class Lay(WorkshopRecord):
+    """Where every piece lies on every panel. A lay that is not whole proves nothing."""
+
+    check_row = models.OneToOneField(SizeCheck, models.CASCADE, related_name="lay")
+    fingerprint = models.CharField(max_length=64)
+    is_whole = models.BooleanField()
+
+    def __str__(self) -> str:
+        return f"Lay of {self.check_row}"
+
+
+class Placement(WorkshopRecord):
+    """One copy of a piece on a panel: mirrored, then turned, then moved."""
+
+    lay = models.ForeignKey(Lay, models.CASCADE, related_name="placements")
+    panel = models.ForeignKey(Panel, models.PROTECT, related_name="placements")
+    piece_name = models.CharField(max_length=60)
+    copy = models.PositiveSmallIntegerField()
+    is_mirrored = models.BooleanField()
+    rotation_deg = models.FloatField()
+    x_mm = models.FloatField()
+    y_mm = models.FloatField()
+    outline_mm: models.JSONField[list[list[float]]] = models.JSONField()
+
+    class Meta:
+        ordering = ["panel_id", "piece_name", "copy"]
+        constraints = [
+            models.UniqueConstraint(fields=["lay", "piece_name", "copy"], name="placed_once"),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.piece_name} {self.copy + 1} on {self.panel}"
