@@ -8,8 +8,8 @@ from demo_fixtures.cloth import Bands, Surface, Weave, linear, mixed
 from demo_fixtures.noise import Field, between, layered, noise
 
 LINEN = Weave(
-    warp=Bands("#cdbfa6"),
-    weft=Bands("#d9cdb6"),
+    warp=Bands("#c8beac"),
+    weft=Bands("#d3cabb"),
     pitch_mm=0.75,
     slub=0.075,
     fade=0.02,
@@ -20,7 +20,7 @@ COTTON_SHEET = Weave(
 )
 
 
-def oak(base: str = "#a5794d", dark: str = "#5d3d24", plank_mm: float = 145.0, seed: int = 300):
+def oak(base: str = "#9c7753", dark: str = "#513826", plank_mm: float = 168.0, seed: int = 300):
     """An oak table top, planks along x."""
 
     def cloth(u: Field, v: Field, dots_per_mm: float) -> Surface:
@@ -29,11 +29,12 @@ def oak(base: str = "#a5794d", dark: str = "#5d3d24", plank_mm: float = 145.0, s
         chance = np.mod(np.sin(plank * 91.17 + seed) * 4375.85, 1).astype(np.float32)
         along = u + chance * 3000
         across = inside + chance * 700
-        share = _grain(along, across, seed) + 0.30 * (chance - 0.5)
+        share = _grain(along, across, seed) + 0.36 * (chance - 0.5)
         colour = mixed(linear(base), linear(dark), np.clip(share, 0, 1))
         warm = 1 + 0.06 * layered(along, across, 300, seed + 7)
-        gap = between(2.0, 0.5, np.minimum(inside, plank_mm - inside))
-        colour = colour * (warm * (1 - 0.8 * gap))[..., None]
+        warm = warm * (1 + 0.05 * layered(u, v, 420, seed + 8))
+        gap = between(1.5, 0.3, np.minimum(inside, plank_mm - inside))
+        colour = colour * (warm * (1 - 0.7 * gap))[..., None]
         pores = noise(along, across, 9, 0.9, seed + 3)
         edge = np.minimum(inside, plank_mm - inside)
         relief = -0.03 * between(0.8, 1.6, pores) - 0.9 * np.exp(-edge / 1.4)

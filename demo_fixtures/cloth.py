@@ -95,7 +95,7 @@ class Weave:
             warp, weft = warp * shade[..., None], weft * shade[..., None]
         colour = mixed(weft, warp, share)
         colour = colour * (1 + self.fade * layered(u, v, 160, self.seed + 9))[..., None]
-        return Surface(colour, relief, self.gloss, self.sheen + self.fuzz * 0.1)
+        return Surface(colour, relief, self.gloss, self.sheen + self.fuzz * 1.4)
 
     def _brushed(self, u: Field, v: Field, dots_per_mm: float) -> tuple[Field, Field]:
         if self.fuzz <= 0:
@@ -110,7 +110,7 @@ class Weave:
         pitch = max(self.pitch_mm, 0.3)
         fine = noise(across, along, pitch * 1.4, 45 * pitch, self.seed + shift)
         broad = noise(across, along, pitch * 6, 260 * pitch, self.seed + shift + 1)
-        return np.asarray(1 + self.slub * (fine + 0.6 * broad), dtype=np.float32)
+        return np.asarray(1 + self.slub * (fine + 0.28 * broad), dtype=np.float32)
 
     def _crossing(self, u: Field, v: Field) -> tuple[Field, Field]:
         """Which thread lies on top (1 warp, 0 weft), and how high it stands (0 to 1)."""

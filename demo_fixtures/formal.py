@@ -189,7 +189,7 @@ def velvet_skirt(velvet: Cloth, band: Cloth) -> list[Part]:
     ]
 
 
-def tie(silk: Cloth, lining: Cloth) -> list[Part]:
+def tie(silk: Cloth) -> list[Part]:
     """A silk tie laid in a loose S."""
     spine = curve([(-300, -180), (-60, -226), (150, -170), (196, -40), (60, 40), (-160, 66), (-232, 170),
                    (-90, 262), (160, 250), (330, 210)], 12)
@@ -201,6 +201,4 @@ def tie(silk: Cloth, lining: Cloth) -> list[Part]:
     scale = 42 / (dx * dx + dy * dy) ** 0.5
     tip = (end[0] + dx * scale, end[1] + dy * scale)
     outline = [*ring[:count], tip, *ring[count:]]
-    return [Part(outline, silk, spine=spine, thickness_mm=4, round_mm=9, shadow=0.6, shadow_mm=6, wobble_mm=2,
-                 uv_shift=(0.0, 0.0))] + [
-        Part(circle((-9000.0, -9000.0), 1), lining)]
+    return [Part(outline, silk, spine=spine, thickness_mm=4, round_mm=9, shadow=0.6, shadow_mm=6, wobble_mm=2)]

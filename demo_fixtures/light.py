@@ -12,7 +12,7 @@ from demo_fixtures.noise import Field
 LAMP = np.array([-0.50, -0.56, 0.66], dtype=np.float32)
 WARM = np.array([1.05, 1.0, 0.93], dtype=np.float32)
 COOL = np.array([0.94, 0.99, 1.08], dtype=np.float32)
-AMBIENT = 0.36
+AMBIENT = 0.31
 
 
 def lit(surface: Surface, height_mm: Field, dots_per_mm: float, strength: float = 1.0) -> Field:

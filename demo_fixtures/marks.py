@@ -20,18 +20,19 @@ class Stained:
     v_mm: float
     radius_mm: float
     colour: str = "#8a6a3f"
-    strength: float = 0.55
+    strength: float = 0.75
 
     def __call__(self, u: Field, v: Field, dots_per_mm: float) -> Surface:
         """The surface at the given points of the cloth."""
         under = self.base(u, v, dots_per_mm)
-        wander = 0.16 * self.radius_mm * layered(u, v, self.radius_mm * 0.9, 501)
+        wander = 0.15 * self.radius_mm * noise(u, v, self.radius_mm * 1.6, self.radius_mm * 1.6, 501)
+        wander = wander + 0.9 * noise(u, v, 9, 9, 502)
         reach = np.hypot((u - self.u_mm) * 0.9, v - self.v_mm) + wander
         inside = between(self.radius_mm + 0.8, self.radius_mm - 1.6, reach)
         tide = np.exp(-(((reach - self.radius_mm + 1.6) / 1.9) ** 2))
         body = 0.42 + 0.16 * layered(u, v, 18, 503)
         share = np.clip(self.strength * (inside * body + 0.55 * tide * inside), 0, 0.9)
-        tint = under.colour * (linear(self.colour) ** 0.55)
+        tint = 0.45 * linear(self.colour) + 0.75 * under.colour * linear(self.colour) ** 0.4
         return replace(under, colour=mixed(under.colour, tint, share))
 
 
@@ -50,11 +51,11 @@ class Worn:
         """The surface at the given points of the cloth."""
         under = self.base(u, v, dots_per_mm)
         reach = np.hypot((u - self.u_mm) / self.reach_u_mm, (v - self.v_mm) / self.reach_v_mm)
-        reach = reach + 0.16 * layered(u, v, 22, 511)
+        reach = reach + 0.13 * layered(u, v, 40, 511)
         rubbed = between(1.0, 0.25, reach)
         ladder = 0.55 + 0.45 * np.sin(v * np.float32(2 * np.pi / 0.9) + noise(u, v, 6, 6, 513))
         strands = between(0.1, 1.1, noise(u, v, 0.7, 14, 514)) * between(0.6, 0.95, rubbed)
-        share = np.clip(0.45 * rubbed * ladder + 0.5 * strands * rubbed, 0, 0.8)
+        share = np.clip(0.20 * rubbed * ladder + 0.42 * strands * rubbed, 0, 0.7)
         colour = mixed(under.colour, linear(self.pale), np.asarray(share, dtype=np.float32))
         dip = under.relief_mm - 0.5 * rubbed
         return replace(under, colour=colour, relief_mm=np.asarray(dip, dtype=np.float32))
@@ -115,7 +116,7 @@ class Embroidered:
             along = (du - x) * np.sin(angle) - (dv - y) * np.cos(angle)
             across = (du - x) * np.cos(angle) + (dv - y) * np.sin(angle)
             edge = 0.17 * np.clip(1 - (along / 0.34) ** 2, 0, 1) ** 0.8
-            inside = between(0.02, -0.02, np.abs(across) - edge)
+            inside = between(0.02, -0.02, np.abs(across) - edge) * (np.abs(along) < 0.34)
             slant = (along - 0.9 * np.abs(across)) * self.size_mm
             lines = np.where(inside > 0.5, np.sin(slant * np.float32(2 * np.pi / 0.55)), lines)
             dome = np.sqrt(np.clip(1 - (across / (edge + 1e-3)) ** 2, 0, 1))

@@ -109,20 +109,28 @@ class Scene:
             slice(max(rows.min() - margin, 0), rows.max() + margin),
             slice(max(columns.min() - margin, 0), columns.max() + margin),
         )
-        whole = mask
-        for outline in part.flush:
-            whole = np.maximum(whole, self._mask(outline, part.wobble_mm))
+        calm = self._calm(part)
         if part.shadow:
             offset = part.shadow_mm
-            self._darken(whole, offset * 0.55, offset * 0.6, part.shadow * 0.7, window)
-            self._darken(whole, offset * 1.2, offset * 1.6, part.shadow * 0.5, window)
-        self._paint(part, mask[window], whole[window], window)
+            self._darken(mask, offset * 0.55, offset * 0.6, part.shadow * 0.7, window, calm)
+            self._darken(mask, offset * 1.2, offset * 1.6, part.shadow * 0.5, window, calm)
+        self._paint(part, mask[window], calm[window], window)
 
-    def _paint(self, part: Part, mask: Field, whole: Field, window: Window) -> None:
+    def _calm(self, part: Part) -> Field:
+        """1 where the part is sewn on flush, falling softly to 0 elsewhere."""
+        calm = np.zeros_like(self.x)
+        for outline in part.flush:
+            calm = np.maximum(calm, self._mask(outline, part.wobble_mm))
+        if not part.flush:
+            return calm
+        small = gaussian_filter(calm[::COARSE, ::COARSE], 9.0 * self.dots_per_mm / COARSE)
+        return np.clip(1.9 * resized(small, *calm.shape) - 0.1, 0, 1)
+
+    def _paint(self, part: Part, mask: Field, calm: Field, window: Window) -> None:
         u, v = self._cloth_place(part, window)
         surface = part.cloth(u, v, self.dots_per_mm)
         height = self.folds[window] * np.float32(part.fold_share)
-        height = height + self._edge(whole, part)
+        height = height + self._edge(mask, part) * (1 - calm) + part.thickness_mm * calm
         groove, thread = self._drawn_lines(part, window)
         colour = lit(surface, height + groove, self.dots_per_mm)
         colour = colour * np.float32(part.tone) * (1 + 0.16 * np.clip(groove, -1.5, 0))[..., None]
@@ -223,10 +231,15 @@ class Scene:
         return np.asarray(soft, dtype=np.float32)
 
     def _darken(
-        self, mask: Field, shift_mm: float, blur_mm: float, strength: float, window: Window = ...
+        self,
+        mask: Field,
+        shift_mm: float,
+        blur_mm: float,
+        strength: float,
+        window: Window | None = None,
+        calm: Field | None = None,
     ) -> None:
-        if window is ...:
-            window = (slice(0, mask.shape[0]), slice(0, mask.shape[1]))
+        window = window or (slice(0, mask.shape[0]), slice(0, mask.shape[1]))
         step = round(shift_mm * self.dots_per_mm)
         moved = np.zeros_like(mask)
         moved[step:, step:] = mask[: mask.shape[0] - step, : mask.shape[1] - step]
@@ -234,6 +247,8 @@ class Scene:
         soft = gaussian_filter(small, blur_mm * self.dots_per_mm / COARSE)
         shadow = resized(soft, *moved[window].shape) * np.float32(strength)
         shadow = shadow * (1 - mask[window])
+        if calm is not None:
+            shadow = shadow * (1 - calm[window])
         tint = np.array([1.0, 0.97, 0.92], dtype=np.float32)
         self.picture[window] *= 1 - np.clip(shadow, 0, 1)[..., None] * tint
 

@@ -16,10 +16,10 @@ class ShirtCut:
     cloth: Cloth
     thread: str
     button: str = "#ece7dc"
-    arm_right: tuple[Point, ...] = ((262, 180), (330, 330), (380, 500), (398, 690))
-    arm_left: tuple[Point, ...] = ((-262, 180), (-325, 330), (-362, 500), (-366, 690))
+    arm_right: tuple[Point, ...] = ((258, 168), (320, 330), (368, 500), (390, 690))
+    arm_left: tuple[Point, ...] = ((-258, 168), (-314, 330), (-352, 500), (-360, 690))
     pocket: bool = True
-    soft: float = 1.0
+    sleeves: Cloth | None = None
 
 
 SIDE = [(290.0, 262.0), (281.0, 420.0), (284.0, 600.0), (292.0, 700.0)]
@@ -35,15 +35,16 @@ def shirt(cut: ShirtCut) -> list[Part]:
 
 def _arm(cut: ShirtCut, path: tuple[Point, ...], side: int) -> list[Part]:
     spine = curve(path, 12)
-    half = widths([108, 104, 98, 88, 80, 70], len(spine))
+    half = widths([104, 99, 92, 85, 77, 66], len(spine))
+    cloth = cut.sleeves or cut.cloth
     ring = limb(spine, half)
     under, outer = ring[: len(spine)], ring[len(spine) :][::-1]
     if side < 0:
         under, outer = outer, under
-    tip = (side * 233.0, 41.0)
-    lean = (tip[0] + 0.40 * (outer[6][0] - tip[0]) + side * 16, tip[1] + 0.34 * (outer[6][1] - tip[1]))
-    top = curve([(side * 190.0, 30.0), tip, lean, *outer[6::6], outer[-1]], 6)
-    sleeve = [*top, *reversed(under)]
+    tip = (side * 234.0, 42.0)
+    lean = (tip[0] + 0.46 * (outer[9][0] - tip[0]) + side * 7, tip[1] + 0.40 * (outer[9][1] - tip[1]))
+    top = curve([(side * 190.0, 30.0), tip, lean, *outer[9::6], outer[-1]], 6)
+    sleeve = [*top, *reversed(under), (side * 235.0, 210.0)]
     end, before = spine[-1], spine[-4]
     dx, dy = end[0] - before[0], end[1] - before[1]
     length = (dx * dx + dy * dy) ** 0.5
@@ -53,7 +54,7 @@ def _arm(cut: ShirtCut, path: tuple[Point, ...], side: int) -> list[Part]:
     inner = limb([(end[0] + k * dx, end[1] + k * dy) for k in (2, 20, 40, 61)], [58, 58, 58, 57])
     at = (end[0] + 32 * dx - side * 42 * dy, end[1] + 32 * dy + side * 42 * dx)
     return [
-        Part(sleeve, cut.cloth, spine=spine, thickness_mm=4.5, round_mm=12, shadow_mm=7,
+        Part(sleeve, cloth, spine=spine, thickness_mm=4.5, round_mm=12, shadow_mm=7,
              wobble_mm=4, lines=[Line([line[0], line[1]], "pucker")]),
         Part(cuff, cut.cloth, spine=line, thickness_mm=3.2, round_mm=5, shadow=0.5,
              fold_share=0.5, wobble_mm=1.5,
@@ -92,7 +93,7 @@ def _fronts(cut: ShirtCut) -> list[Part]:
     return [
         Part([*half, *reversed(mirrored(half))], cut.cloth, thickness_mm=3.4, round_mm=9, shadow=0.5,
              shadow_mm=6, lines=seams, wobble_mm=4, flush=[cap, mirrored(cap)]),
-        Part(box(-17, 62, 17, 813), cut.cloth, thickness_mm=1.3, round_mm=2.5, shadow=0.35,
+        Part(box(-17, 62, 17, 813), cut.cloth, uv_shift=(3.0, 5.0), thickness_mm=1.3, round_mm=2.5, shadow=0.35,
              shadow_mm=2.2, lines=[*edges, Line(edges[0].points, "pucker")], wobble_mm=4),
     ]
 
@@ -162,7 +163,15 @@ def arranged(parts: list[Part], at: Point, turn_deg: float) -> list[Part]:
             outline=moved(part.outline, at, turn_deg),
             spine=moved(part.spine, at, turn_deg) if part.spine else (),
             grain_deg=part.grain_deg + turn_deg,
+            uv_shift=part.uv_shift if part.spine else anchored(at, part.grain_deg + turn_deg, part.uv_shift),
+            flush=[moved(outline, at, turn_deg) for outline in part.flush],
             lines=[replace(line, points=moved(line.points, at, turn_deg)) for line in part.lines],
         )
         for part in parts
     ]
+
+
+def anchored(at: Point, grain_deg: float, shift: Point) -> Point:
+    """The shift that makes cloth measures count from the garment's own origin."""
+    (x, y), = moved([at], (0.0, 0.0), -grain_deg)
+    return shift[0] - x, shift[1] - y

@@ -5,11 +5,15 @@ Only numbers and path strings; the template owns the elements and their classes.
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import Any
 
 from shapely.geometry.base import BaseGeometry
 
+from inventory.choices import PanelShape
+from inventory.measuring.shapes import outline_from
 from inventory.measuring.usable import Place, UsableCloth
 from inventory.models import Panel
+from shared.units import LengthUnit, format_length
 
 ROOM_MM = 12.0  # round the panel, for its edge and the scale bar
 
@@ -28,11 +32,13 @@ class PanelDrawing:
     details: tuple[tuple[str, str], ...]
     grain: tuple[float, float, float]
     text_mm: float
+    units: LengthUnit
 
     @property
     def view_box(self) -> str:
         room = ROOM_MM
-        return f"{-room} {-room} {self.width_mm + 2 * room:.1f} {self.height_mm + 3 * room:.1f}"
+        height = self.height_mm + 2 * room + 2 * self.text_mm
+        return f"{-room} {-room} {self.width_mm + 2 * room:.1f} {height:.1f}"
 
     @property
     def frame(self) -> str:
@@ -40,8 +46,33 @@ class PanelDrawing:
         return f"matrix(1 0 0 -1 {-self.left_mm:.2f} {self.height_mm + self.bottom_mm:.2f})"
 
     @property
+    def grain_path(self) -> str:
+        reach = min(self.width_mm, self.height_mm) * 0.22
+        return f"M{-reach:.1f} 0L{reach:.1f} 0"
+
+    @property
+    def scale_mm(self) -> float:
+        """A round length for the scale bar: 10 cm or 4 in, a quarter of that on small panels."""
+        full = 100.0 if self.units == "cm" else 101.6
+        return full if self.width_mm > full else full / 4
+
+    @property
+    def scale_words(self) -> str:
+        return format_length(self.scale_mm, self.units)
+
+    @property
     def scale_y_mm(self) -> float:
-        return self.height_mm + ROOM_MM
+        return self.height_mm + 1.5 * self.text_mm
+
+    @property
+    def scale_path(self) -> str:
+        y, tick = self.scale_y_mm - 0.35 * self.text_mm, 0.35 * self.text_mm
+        end = self.scale_mm
+        return f"M0 {y - tick:.1f}v{2 * tick:.1f}M0 {y:.1f}H{end:.1f}M{end:.1f} {y - tick:.1f}v{2 * tick:.1f}"
+
+    @property
+    def scale_text_x(self) -> float:
+        return self.scale_mm + self.text_mm / 2
 
 
 def path_of(shape: BaseGeometry) -> str:
@@ -60,9 +91,9 @@ def ring_path(points: Sequence[Sequence[float]]) -> str:
     return "M" + "L".join(f"{x:.1f} {y:.1f}" for x, y in points) + "Z"
 
 
-def panel_drawing(panel: Panel, cloth: UsableCloth) -> PanelDrawing:
+def panel_drawing(panel: Panel, cloth: UsableCloth, units: LengthUnit) -> PanelDrawing:
     """Return the drawing of a panel with its usable region, flaws and details."""
-    plain = bare_drawing(panel.outline_mm, cloth, panel.grain_deg)
+    plain = bare_drawing(panel.outline_mm, cloth, panel.grain_deg, units)
     return replace(
         plain,
         flaws=tuple((str(f), _place_path(f.points_mm, f.radius_mm)) for f in panel.flaws.all()),
@@ -71,7 +102,7 @@ def panel_drawing(panel: Panel, cloth: UsableCloth) -> PanelDrawing:
 
 
 def bare_drawing(
-    outline_mm: Sequence[Sequence[float]], cloth: UsableCloth, grain_deg: float
+    outline_mm: Sequence[Sequence[float]], cloth: UsableCloth, grain_deg: float, units: LengthUnit
 ) -> PanelDrawing:
     """Return the drawing of an outline and its usable region, nothing marked on it."""
     xs = [x for x, _ in outline_mm]
@@ -88,8 +119,46 @@ def bare_drawing(
         details=(),
         grain=((max(xs) + min(xs)) / 2, (max(ys) + min(ys)) / 2, grain_deg),
         text_mm=max(width, height) / 24,
+        units=units,
     )
 
 
 def _place_path(points: Sequence[Sequence[float]], radius_mm: float | None) -> str:
     return path_of(Place("", tuple((x, y) for x, y in points), radius_mm).shape)
+
+
+EXAMPLES: dict[str, dict[str, Any]] = {
+    "rectangle": {"width": 300, "length": 400},
+    "trapezium": {"top_width": 220, "bottom_width": 360, "length": 400},
+    "shirt-body": {
+        "chest_width": 520,
+        "hem_width": 500,
+        "shoulder_width": 430,
+        "length": 720,
+        "armhole_depth": 240,
+        "neck_width": 170,
+        "neck_depth": 60,
+    },
+    "sleeve": {"top_width": 400, "cuff_width": 240, "length": 580, "cap_height": 120},
+    "trouser-leg": {
+        "waist_width": 220,
+        "hip_width": 270,
+        "hem_width": 210,
+        "rise": 280,
+        "length": 1000,
+        "crotch_extension": 60,
+    },
+    "skirt-gore": {"waist_width": 160, "hem_width": 380, "length": 600},
+    "corners": {"points": [[0, 0], [300, 40], [380, 260], [180, 400], [40, 300]]},
+}
+
+
+def shape_examples() -> list[tuple[str, str, str, str]]:
+    """Return a small picture of each panel shape: value, words, path and view box."""
+    pictures = []
+    for value, words in PanelShape.choices:
+        ring = outline_from(value, EXAMPLES[value])
+        width, height = max(x for x, _ in ring), max(y for _, y in ring)
+        path = ring_path([(x, height - y) for x, y in ring])
+        pictures.append((value, words, path, f"-10 -10 {width + 20:.0f} {height + 20:.0f}"))
+    return pictures

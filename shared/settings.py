@@ -7,6 +7,7 @@ in the data folder, so that no default secret exists.
 
 import os
 import secrets
+from contextlib import suppress
 from pathlib import Path
 
 from django.core.exceptions import ImproperlyConfigured
@@ -32,13 +33,16 @@ def _secret_key(folder: Path) -> str:
     fresh = secrets.token_urlsafe(50)
     try:
         folder.mkdir(parents=True, exist_ok=True)
-        with kept.open("x", opener=lambda path, flags: os.open(path, flags, 0o600)) as file:
-            file.write(fresh)
-    except FileExistsError:
-        return kept.read_text().strip()
+        if not kept.exists():
+            draft = folder / f"secret-key.{secrets.token_hex(4)}"
+            draft.touch(mode=0o600)
+            draft.write_text(fresh)
+            with suppress(FileExistsError):  # another process was first: its key stands
+                os.link(draft, kept)
+            draft.unlink()
+        return kept.read_text()
     except OSError:  # a read-only disk: commands that keep nothing still run
         return fresh
-    return fresh
 
 
 DATA_DIR = Path(os.environ.get("BEARING_CLOTH_DATA", BASE_DIR / ".data" / "workshop")).expanduser()

@@ -3,8 +3,10 @@
 from collections.abc import Iterable
 from difflib import get_close_matches
 
+from shared.errors import ClothError
 
-class AdviceError(ValueError):
+
+class AdviceError(ClothError):
     """Something given to the advice room cannot be true or cannot be read."""
 
 

@@ -22,11 +22,13 @@ from inventory.advice.wash_facts import (
     FRAILTY_WASH,
     FRAILTY_WASH_WHY,
     GIVERS_WISH,
+    HIDE_LABEL_WASH,
     HIDE_UNWASHED,
     MOST_DELICATE_GOVERNS,
     NEVER_WASHED,
     ONLY_DRY_CLEANED,
     RUBBER_PRINT_WASH,
+    TOO_WEAK_TO_CLEAN,
     UNKNOWN_FIBRE_WASH,
 )
 from inventory.advice.wash_words import wash_sentence
@@ -68,6 +70,7 @@ def wash_of(cloth: KnownCloth) -> Finding[WashAdvice]:
     return Finding(part, must_not=_must_not(cloth, limit), conflicts=conflicts)
 
 
+_TOO_WEAK_WHY = "Weak cloth does not survive the turning drum of a dry cleaner."
 _COLOUR_TEST_WHY = "A colour test comes before any wetting, because washing cannot be undone."
 
 
@@ -150,18 +153,13 @@ def _dry_clean_only(table: _Limit, cloth: KnownCloth) -> _Limit:
 def _believable(cloth: KnownCloth) -> Fact[WashLimit] | None:
     """The roughest wash a label could mean for this cloth, or ``None`` if not known."""
     facts = [fibre.label_wash for fibre in cloth.fibres]
-    if cloth.is_hide and not facts:
-        facts = [HIDE_LABEL_WASH]
+    if cloth.is_hide:
+        facts.append(HIDE_LABEL_WASH)
     if cloth.form in FORM_LABEL_WASH:
         facts.append(FORM_LABEL_WASH[cloth.form])
     if not facts:
         return None
     return min(facts, key=lambda fact: (WASH_ORDER[fact.value.method], fact.value.max_c or 0))
-
-
-HIDE_LABEL_WASH: Fact[WashLimit] = Fact(
-    WashLimit(WashMethod.NONE, None, None), HIDE_UNWASHED.source, HIDE_UNWASHED.certainty
-)
 
 
 def _is_rougher(one: WashLimit, other: WashLimit) -> bool:
@@ -170,10 +168,11 @@ def _is_rougher(one: WashLimit, other: WashLimit) -> bool:
 
 
 def _unbelievable(cloth: KnownCloth, said: WashLimit, ceiling: Fact[WashLimit]) -> Notice:
-    what = cloth.fibres[-1].label if len(cloth.fibres) == 1 else "this cloth"
+    frail = [fibre for fibre in cloth.fibres if fibre.label_wash == ceiling]
+    what = frail[0].label.lower() if frail else "this cloth"
     return notice(
-        f"The label allows {_METHOD_WORDS[said.method]} at {said.max_c} °C, which "
-        f"{what.lower()} does not stand; the gentler table is followed.",
+        f"The label allows {_METHOD_WORDS[said.method]} at {said.max_c} °C, which {what} "
+        "is not known to stand; the gentler table is followed.",
         "A label that cannot be true may belong to another garment or have been misread.",
         ceiling,
     )
@@ -183,6 +182,8 @@ def _condition_layer(cloth: KnownCloth, limit: _Limit) -> _Limit:
     for condition, (words, fact) in NEVER_WASHED.items():
         if condition in cloth.conditions:
             limit = limit.lowered(WashMethod.NONE, None, reason(words, fact))
+    if cloth.frailty == 3 and limit.method is WashMethod.PROFESSIONAL:
+        return limit.lowered(WashMethod.NONE, None, reason(_TOO_WEAK_WHY, TOO_WEAK_TO_CLEAN))
     handling = FRAILTY_WASH.get(cloth.frailty)
     if handling is None:
         return limit

@@ -96,6 +96,8 @@ UNKNOWN_FIBRE_WASH: Fact[WashLimit] = common(_limit(WashMethod.SPOT, 30))
 ONLY_DRY_CLEANED: Fact[bool] = common(True)
 COLOUR_TEST: Fact[bool] = published(True, CCI_COLOUR_TEST)
 HIDE_UNWASHED: Fact[bool] = common(True)
+HIDE_LABEL_WASH: Fact[WashLimit] = common(WashLimit(WashMethod.NONE, None, None))
+TOO_WEAK_TO_CLEAN: Fact[bool] = common(True)
 MOST_DELICATE_GOVERNS: Fact[bool] = common(True)
 GIVERS_WISH: Fact[bool] = common(True, "the giver's wish")
 

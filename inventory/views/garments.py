@@ -12,7 +12,6 @@ from django.views.decorators.http import require_GET, require_POST
 from inventory import export
 from inventory.choices import Status
 from inventory.cloth import (
-    advice_for,
     missing_for_advice,
     missing_for_size_check,
     shrinkage_for,
@@ -23,6 +22,7 @@ from inventory.filters import GarmentFilter
 from inventory.forms.collections import ConditionNoteForm
 from inventory.forms.garments import DescribeForm, PhotoForm, TakeInForm, save_photo
 from inventory.models import ConditionNote, Garment
+from inventory.reading import words_of
 from inventory.removal import objections_to_removing
 from inventory.views.rows import garment_for, photo_for
 from shared.middleware import WorkshopRequest
@@ -85,13 +85,13 @@ def garment(request: WorkshopRequest, pk: int) -> HttpResponse:
     for panel in row.panels.all():
         panel.garment = row
         cloth = usable_of(panel, shrinkage_for(panel))
-        panels.append((panel, cloth, panel_drawing(panel, cloth)))
+        panels.append((panel, cloth, panel_drawing(panel, cloth, request.units)))
     return render(
         request,
         "inventory/garment.html",
         {
             "garment": row,
-            "advice": advice_for(row),
+            **words_of(row),
             "panels": panels,
             "usable_mm2": sum(cloth.usable_mm2 for _, cloth, _ in panels),
             "missing_for_advice": missing_for_advice(row),
@@ -110,7 +110,7 @@ def advice(request: WorkshopRequest, pk: int) -> HttpResponse:
         "inventory/advice.html",
         {
             "garment": row,
-            "advice": advice_for(row),
+            **words_of(row),
             "missing": missing_for_advice(row),
             "nav": "garments",
         },

@@ -7,7 +7,7 @@ from django.views.decorators.http import require_GET, require_POST
 
 from inventory.choices import PanelShape
 from inventory.cloth import measure, shrinkage_for, usable_of
-from inventory.drawing import bare_drawing, panel_drawing
+from inventory.drawing import bare_drawing, panel_drawing, shape_examples
 from inventory.forms.panels import PART_NAMES, PanelForm, PlaceForm, sketch_measures
 from inventory.measuring.shapes import outline_from
 from inventory.measuring.usable import usable_cloth
@@ -25,7 +25,7 @@ def add_panel(request: WorkshopRequest, pk: int) -> HttpResponse:
         return render(
             request,
             "inventory/choose_shape.html",
-            {"garment": garment, "shapes": PanelShape.choices, "nav": "garments"},
+            {"garment": garment, "shapes": shape_examples(), "nav": "garments"},
         )
     return _panel_page(request, Panel(garment=garment, workshop=garment.workshop), shape)
 
@@ -70,7 +70,7 @@ def sketch(request: WorkshopRequest) -> HttpResponse:
         words = str(error) if isinstance(error, ClothError) else "The grain is no angle."
         return render(request, "inventory/panel_form.html#sketch", {"wrong": words})
     cloth = usable_cloth(outline, grain_deg=grain_deg)
-    drawing = bare_drawing(outline, cloth, grain_deg)
+    drawing = bare_drawing(outline, cloth, grain_deg, request.units)
     return render(
         request, "inventory/panel_form.html#sketch", {"drawing": drawing, "cloth": cloth}
     )
@@ -87,7 +87,7 @@ def panel(request: WorkshopRequest, pk: int) -> HttpResponse:
             "panel": row,
             "garment": row.garment,
             "cloth": cloth,
-            "drawing": panel_drawing(row, cloth),
+            "drawing": panel_drawing(row, cloth, request.units),
             "nav": "garments",
         },
     )
@@ -114,7 +114,7 @@ def add_place(request: WorkshopRequest, pk: int, what: str) -> HttpResponse:
             "panel": row,
             "what": what,
             "drawn": drawn,
-            "drawing": panel_drawing(row, cloth),
+            "drawing": panel_drawing(row, cloth, request.units),
             "mm_per_unit": MM_PER[request.units],
             "nav": "garments",
         },

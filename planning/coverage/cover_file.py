@@ -4,6 +4,7 @@ Reads and writes; it does not decide. Whatever breaks a rule of the format is re
 that names the place. Millimetres and degrees, anticlockwise from +x.
 """
 
+import json
 from typing import cast
 
 from planning.coverage import json_parts as parts
@@ -26,6 +27,7 @@ from planning.coverage.sound import LARGEST_MARGIN_MM, MOST_COPIES, refuse_unsou
 from planning.coverage.verdict import Verdict
 
 FORMAT = "bearing-cloth/cover-1"
+LARGEST_FILE_BYTES = 20_000_000
 ANSWER_FORMAT = "bearing-cloth/verdict-1"
 
 _TOP = (
@@ -57,6 +59,24 @@ _MATCH = ("a", "b", "direction", "within_mm")
 _SPOT = ("piece", "copy", "at")
 _PIN = ("piece", "copy", "panel", "piece_point", "panel_point", "within_mm")
 _LOCKED = ("piece", "copy", "panel", "mirrored", "rotation_deg", "translation")
+
+
+def problem_from_text(text: bytes) -> Problem:
+    """The problem in the bytes of a cover-1 file; ProblemError names the place of the first fault."""
+    if len(text) > LARGEST_FILE_BYTES:
+        raise ProblemError(f"file: it is larger than {LARGEST_FILE_BYTES // 1_000_000} MB")
+    try:
+        data = json.loads(
+            text.decode("utf-8-sig"), parse_constant=_no_number, object_pairs_hook=_object
+        )
+    except UnicodeDecodeError as error:
+        raise ProblemError(f"file: it is not UTF-8 text (byte {error.start})") from error
+    except json.JSONDecodeError as error:
+        place = f"line {error.lineno}, column {error.colno}"
+        raise ProblemError(f"file: it is not JSON ({place}: {error.msg})") from error
+    except RecursionError as error:
+        raise ProblemError("file: it is nested too deeply") from error
+    return problem_from_json(data)
 
 
 def problem_from_json(data: object) -> Problem:
@@ -141,6 +161,20 @@ def verdict_to_json(verdict: Verdict) -> dict[str, object]:
         "engine": verdict.engine,
         "notes": list(verdict.notes),
     }
+
+
+def _no_number(word: str) -> object:
+    raise ProblemError(f"file: {word} is not a number that can be used")
+
+
+def _object(pairs: list[tuple[str, object]]) -> dict[str, object]:
+    """A JSON object whose keys all differ; with two of a name nobody knows which one holds."""
+    data = dict(pairs)
+    if len(data) < len(pairs):
+        names = [name for name, _ in pairs]
+        twice = next(name for name in names if names.count(name) > 1)
+        raise ProblemError(f"file: the key '{twice}' stands twice in one object")
+    return data
 
 
 def _panel(value: object, place: str) -> Panel:

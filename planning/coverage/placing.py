@@ -40,9 +40,7 @@ def placed(
     cos, sin = cos_sin(rotation_deg)
     side = -1.0 if mirrored else 1.0
     dx, dy = translation
-    return tuple(
-        (cos * side * x - sin * y + dx, sin * side * x + cos * y + dy) for x, y in points
-    )
+    return tuple((cos * side * x - sin * y + dx, sin * side * x + cos * y + dy) for x, y in points)
 
 
 def placement_of(

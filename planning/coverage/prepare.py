@@ -63,9 +63,7 @@ def sheets_of(problem: Problem, panel: Panel, *, inset_mm: float = 0.0) -> tuple
     ]
     frame = panel.outline[0]
     return tuple(
-        sheet
-        for part in _polygons(cloth)
-        for sheet in _sheets_of_part(part, flaws, panel, frame)
+        sheet for part in _polygons(cloth) for sheet in _sheets_of_part(part, flaws, panel, frame)
     )
 
 
@@ -112,9 +110,7 @@ def grown_outline(ring: Outline, by_mm: float) -> Outline:
     return mended(tuple(max(_polygons(grown), key=lambda part: part.area).exterior.coords[:-1]))
 
 
-def lies_at(
-    item: Item, sheet: Sheet, turn_deg: float, corner: Point
-) -> tuple[float, Point]:
+def lies_at(item: Item, sheet: Sheet, turn_deg: float, corner: Point) -> tuple[float, Point]:
     """The rotation and translation, on the panel itself, of an item laid on a sheet."""
     start = turned(item.origin, turn_deg)
     inside = turned((corner[0] - start[0], corner[1] - start[1]), sheet.grain_deg)

@@ -126,7 +126,9 @@ def _refuse_no_copy(problem: Problem, piece_id: str, copy: int, place: str) -> N
     _refuse_unknown((piece_id,), {piece.id for piece in problem.pieces}, place, "piece")
     count = problem.piece(piece_id).count
     if not 0 <= copy < count:
-        raise ProblemError(f"{place}: there is no copy {copy} of '{piece_id}' (copies 0-{count - 1})")
+        raise ProblemError(
+            f"{place}: there is no copy {copy} of '{piece_id}' (copies 0-{count - 1})"
+        )
 
 
 def _refuse_no_panel(problem: Problem, piece_id: str, panel_id: str, place: str) -> None:

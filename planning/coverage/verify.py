@@ -226,7 +226,9 @@ def _same_garment_faults(problem: Problem, placements: Sequence[Placement]) -> I
         laid = [placement for placement in placements if placement.piece in group]
         for placement in laid:
             if garment_of[placement.panel] != garment_of[laid[0].panel]:
-                yield _fault("same_garment", placement, "comes from another garment than its fellows")
+                yield _fault(
+                    "same_garment", placement, "comes from another garment than its fellows"
+                )
 
 
 def _stripes_meet(problem: Problem, match: Match, a: Placement, b: Placement) -> bool:

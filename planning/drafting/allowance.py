@@ -6,7 +6,7 @@ a slot of the seam line, because a scissor could not follow it. Nothing is ever 
 scales the seam line and asks again.
 """
 
-from shapely import LineString, Polygon, distance, points
+from shapely import LinearRing, LineString, Polygon, distance, points
 
 from planning.drafting.errors import CutLineCrosses
 from planning.drafting.rings import Ring, is_simple
@@ -31,7 +31,7 @@ def cut_line_of(seam_line: Ring, allowance_mm: float) -> Ring:
         return seam_line
     grown = Polygon(seam_line).buffer(allowance_mm, quad_segs=ARC_STEPS, join_style="round")
     _refuse_filled_slots(seam_line, allowance_mm, grown)
-    kept = grown.exterior.simplify(SMOOTHING_MM)
+    kept = LinearRing(grown.exterior.simplify(SMOOTHING_MM).coords)
     ring = list(kept.coords)[:-1]
     return tuple((x, y) for x, y in (ring if kept.is_ccw else reversed(ring)))
 

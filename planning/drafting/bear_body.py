@@ -173,9 +173,7 @@ def _front(
     )
 
 
-def _back(
-    m: BodyMeasures, neck: Line, side: Line, centre: Line, allowance_mm: float
-) -> DraftPiece:
+def _back(m: BodyMeasures, neck: Line, side: Line, centre: Line, allowance_mm: float) -> DraftPiece:
     side_mm, centre_mm = length_mm(side), length_mm(centre)
     parts = split_line(side, SHOULDER_SHARE * side_mm, HIP_SHARE * side_mm)
     back = split_line(centre, (1 - OPENING[1]) * centre_mm, (1 - OPENING[0]) * centre_mm)

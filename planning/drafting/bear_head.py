@@ -1,9 +1,9 @@
 """The head: two sides, a gusset from the nose over the brow to the nape, and the ears.
 
 The side is a profile with muzzle, stop, forehead and crown. The gusset is a width along a centre
-line whose length is found so that its long edge equals the profile's upper edge. Three edges meet
-square at the nose, so that it lies flat there; at the back of the neck side and gusset together make
-a straight run for the neck seam.
+line whose length is found so that its long edge equals the profile's upper edge. Three edges
+meet at the nose so that it lies flat there; at the back of the neck side and gusset together make a
+straight run for the neck seam.
 """
 
 import math
@@ -17,7 +17,7 @@ from planning.drafting.outline import Drawn, Making, made, split_line
 from planning.drafting.pieces import DraftPiece, Mark, PlacementLine
 from planning.drafting.rings import Point, length_mm
 
-BROW_SHARE = 0.31  # of the way from nose to nape: where the eyes sit
+BROW_SHARE = 0.23  # of the way from nose to nape: where the eyes sit
 CROWN_SHARE = 0.60  # where the ears cross the gusset seam
 EAR_ON_GUSSET = 0.32  # of the ear's foot; the rest lies on the side of the head
 FULLNESS = 1.06  # flat sides are drawn this much larger, since stuffing rounds and shortens them
@@ -36,7 +36,7 @@ def head(m: BodyMeasures, allowance_mm: float) -> Head:
     """Draft the head: side, gusset and ear, and the whole neck edge of the sewn head."""
     chin, neck, top = side_lines(_flat(m))
     gusset_edge, centre_mm = _gusset_edge(m, length_mm(top))
-    ear_curve, ear_foot = _ear_lines(m)
+    ear_curve, ear_foot = ear_lines(m)
     foot_mm = length_mm(ear_foot) / (1 + EAR_EASE)
     pieces = (
         _side(m, chin, neck, top, foot_mm, allowance_mm),
@@ -140,15 +140,15 @@ def _side(
             "head side",
             count=2,
             mirrored=1,
-            marks=(_eye(m, parts[1][-1]),),
+            marks=(eye_from(m, parts[1][-1]),),
             lines=(_ear_line_on_side(m, parts[1][0], foot_mm),),
         ),
         allowance_mm,
     )
 
 
-def _eye(m: BodyMeasures, brow: Point) -> Mark:
-    return Mark("eye", (brow[0] + 0.04 * m.head_height_mm, brow[1] - 0.075 * m.head_height_mm))
+def eye_from(m: BodyMeasures, brow: Point) -> Mark:
+    return Mark("eye", (brow[0] + 0.055 * m.head_height_mm, brow[1] - 0.055 * m.head_height_mm))
 
 
 def _ear_line_on_side(m: BodyMeasures, crown: Point, foot_mm: float) -> PlacementLine:
@@ -198,7 +198,7 @@ def _turned_over(line: Line) -> Line:
     return [(-x, y) for x, y in reversed(line)]
 
 
-def _ear_lines(m: BodyMeasures) -> tuple[Line, Line]:
+def ear_lines(m: BodyMeasures) -> tuple[Line, Line]:
     """Return the sewn curve and the foot of the ear, a little fuller to the outside."""
     w, h = m.ear_width_mm, m.ear_height_mm
     curve = smooth(
@@ -226,5 +226,3 @@ def _ear(curve: Line, foot: Line, allowance_mm: float) -> DraftPiece:
         Making("ear", count=4, mirrored=2, opening="foot"),
         allowance_mm,
     )
-
-

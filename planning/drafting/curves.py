@@ -7,6 +7,7 @@ Guide to Splines", 1978).
 
 import math
 from collections.abc import Sequence
+from typing import Literal
 
 import numpy as np
 import numpy.typing as npt
@@ -26,14 +27,14 @@ def smooth(
 
     Headings are in degrees anticlockwise from +x; without one the line ends unbent.
     """
-    marked = np.asarray(points, dtype=float)
+    marked: npt.NDArray[np.float64] = np.asarray(points, dtype=float)
     ends = (_end_condition(start_deg), _end_condition(end_deg))
     return _sampled(CubicSpline(_chord(marked), marked, bc_type=ends), marked)
 
 
 def smooth_loop(points: Sequence[Point]) -> Line:
     """Return a smooth closed line through ``points``, its first point repeated at the end."""
-    marked = np.asarray([*points, points[0]], dtype=float)
+    marked: npt.NDArray[np.float64] = np.asarray([*points, points[0]], dtype=float)
     return _sampled(CubicSpline(_chord(marked), marked, bc_type="periodic"), marked)
 
 
@@ -54,11 +55,14 @@ def ellipse_perimeter_mm(a_mm: float, b_mm: float) -> float:
     return math.pi * (3 * (a_mm + b_mm) - math.sqrt((3 * a_mm + b_mm) * (a_mm + 3 * b_mm)))
 
 
-def _end_condition(heading_deg: float | None) -> tuple[int, tuple[float, float]]:
+def _end_condition(
+    heading_deg: float | None,
+) -> tuple[Literal[1, 2], npt.NDArray[np.float64]]:
+    """Fix the first derivative at an end to a heading, or else the second to nothing."""
     if heading_deg is None:
-        return (2, (0.0, 0.0))
+        return (2, np.zeros(2))
     heading = math.radians(heading_deg)
-    return (1, (math.cos(heading), math.sin(heading)))
+    return (1, np.array([math.cos(heading), math.sin(heading)]))
 
 
 def _chord(marked: npt.NDArray[np.float64]) -> npt.NDArray[np.float64]:
@@ -68,6 +72,8 @@ def _chord(marked: npt.NDArray[np.float64]) -> npt.NDArray[np.float64]:
 
 def _sampled(spline: CubicSpline, marked: npt.NDArray[np.float64]) -> Line:
     knots = _chord(marked)
-    spans = [np.linspace(a, b, STEPS, endpoint=False) for a, b in zip(knots, knots[1:], strict=False)]
+    spans = [
+        np.linspace(a, b, STEPS, endpoint=False) for a, b in zip(knots, knots[1:], strict=False)
+    ]
     sampled = spline(np.concatenate([*spans, knots[-1:]]))
     return [(float(x), float(y)) for x, y in sampled]

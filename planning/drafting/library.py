@@ -3,6 +3,7 @@
 from functools import cache
 
 from planning.drafting.bear import bear
+from planning.drafting.bear_seams import SEAMS
 from planning.drafting.pieces import DraftPattern
 
 BUILT_IN_HEIGHTS_MM = (150.0, 230.0, 300.0, 380.0, 460.0)
@@ -19,4 +20,5 @@ def built_in_pattern() -> DraftPattern:
             "measures. Ten kinds of piece; arms and legs are closed limbs joined to the body."
         ),
         sizes=tuple(bear(height_mm) for height_mm in BUILT_IN_HEIGHTS_MM),
+        seams=SEAMS,
     )

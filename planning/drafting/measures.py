@@ -48,10 +48,10 @@ class BodyMeasures:
     def head_width_mm(self) -> float:
         """Across the stuffed head at the ears: the gusset and both sides make an oval girth.
 
-        Each side runs from the gusset seam to the chin, about 0.95 of the head's height; the oval
-        of that girth (pi times the sum of its half-axes, nearly) is as high as the head.
+        Each side runs from the gusset seam to the chin, about the head's height; the oval of that
+        girth (pi times the sum of its half-axes, nearly) is as high as the head.
         """
-        girth_mm = self.brow_mm + 2 * 0.95 * self.head_height_mm
+        girth_mm = self.brow_mm + 2 * self.head_height_mm
         return 2 * (girth_mm / math.pi - self.head_height_mm / 2)
 
     @property
@@ -66,7 +66,7 @@ CHARACTERS: dict[str, BodyMeasures] = {
         head_height_mm=0.30,
         head_depth_mm=0.335,
         muzzle_mm=0.105,
-        brow_mm=0.22,
+        brow_mm=0.25,
         nose_mm=0.055,
         nape_mm=0.08,
         ear_width_mm=0.135,
@@ -88,7 +88,7 @@ CHARACTERS: dict[str, BodyMeasures] = {
         head_height_mm=0.36,
         head_depth_mm=0.375,
         muzzle_mm=0.085,
-        brow_mm=0.295,
+        brow_mm=0.32,
         nose_mm=0.06,
         nape_mm=0.105,
         ear_width_mm=0.15,
@@ -110,7 +110,7 @@ CHARACTERS: dict[str, BodyMeasures] = {
         head_height_mm=0.255,
         head_depth_mm=0.30,
         muzzle_mm=0.11,
-        brow_mm=0.18,
+        brow_mm=0.205,
         nose_mm=0.045,
         nape_mm=0.065,
         ear_width_mm=0.11,

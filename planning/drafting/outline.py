@@ -5,7 +5,7 @@ that the stretches between notches can be walked one by one.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from planning.drafting.allowance import cut_line_of
 from planning.drafting.curves import Line
@@ -36,11 +36,10 @@ class Making:
     opening: str = ""
     marks: tuple[Mark, ...] = ()
     lines: tuple[PlacementLine, ...] = ()
-    labels: tuple[str, ...] = field(default=())
 
 
 def split_line(line: Line, *at_mm: float) -> list[Line]:
-    """Cut a line at distances along it, smallest first; every cut point ends one part and starts one.
+    """Cut a line at distances along it, smallest first; parts share their cut points.
 
     >>> split_line([(0.0, 0.0), (4.0, 0.0)], 1.0)
     [[(0.0, 0.0), (1.0, 0.0)], [(1.0, 0.0), (4.0, 0.0)]]
@@ -95,8 +94,15 @@ def made(drawn: Sequence[Drawn], making: Making, allowance_mm: float) -> DraftPi
         lines=making.lines,
         edges=edges,
         opening=next((edge for edge in edges if edge.name == making.opening), None),
-        labels=making.labels,
+        labels=(_cutting_words(making),),
     )
+
+
+def _cutting_words(making: Making) -> str:
+    plain = making.count - making.mirrored
+    if not making.mirrored:
+        return f"Cut {making.count}."
+    return f"Cut {making.count}: {plain} as drawn, {making.mirrored} turned over."
 
 
 def _rounded(point: Point) -> Point:

@@ -1,8 +1,8 @@
 """What a pattern is once drafted: pieces, sizes and the names of their places, in millimetres.
 
-Rings are anticlockwise, not closed, y upwards, seen on the right side of the cloth. The seam line is
-what is sewn and graded; the cutting line lies outside it by the seam allowance. Nothing here draws
-or decides anything.
+Rings are anticlockwise, not closed, y upwards, seen on the right side of the cloth. The seam line
+is what is sewn and graded; the cutting line lies outside it by the seam allowance. Nothing here
+draws or decides anything.
 """
 
 from collections.abc import Iterator
@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from planning.drafting.errors import SeamNameError
 from planning.drafting.rings import Point, Ring, length_mm
+from planning.drafting.sewing import Seam
 
 
 @dataclass(frozen=True)
@@ -48,10 +49,10 @@ class PlacementLine:
 
 @dataclass(frozen=True)
 class DraftPiece:
-    """One pattern piece; ``count`` copies in all, of which the last ``mirrored`` are cut mirror-image.
+    """One pattern piece; ``count`` copies in all, the last ``mirrored`` of them cut mirror-image.
 
-    ``grain_deg`` is the way the lengthwise grain runs on the piece, anticlockwise from +x, with the
-    pile stroking down against it. ``opening`` is the stretch left unsewn for turning and stuffing.
+    ``grain_deg`` is the way the lengthwise grain runs on the piece, anticlockwise from +x; a pile
+    strokes down against it. ``opening`` is the stretch left unsewn for turning and stuffing.
     """
 
     name: str
@@ -115,9 +116,10 @@ class DraftSize:
 
 @dataclass(frozen=True)
 class DraftPattern:
-    """A pattern with its sizes, smallest first."""
+    """A pattern with its sizes, smallest first, and the seams that hold for all of them."""
 
     key: str
     name: str
     description: str
     sizes: tuple[DraftSize, ...]
+    seams: tuple[Seam, ...] = ()

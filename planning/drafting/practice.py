@@ -7,7 +7,9 @@ from planning.drafting.pieces import DraftPiece, DraftSize
 from planning.drafting.rings import bounds_mm, widths_across
 
 FEWEST_KINDS = 6  # common practice, no source: fewer kinds of piece give a flat shape
-TURNABLE_MM = 30.0  # from memory, unconfirmed: the narrowest limb that turns with a rod and patience
+TURNABLE_MM = (
+    30.0  # from memory, unconfirmed: the narrowest limb that turns with a rod and patience
+)
 LIMBS = ("arm outer", "leg")
 _SLICES = 25
 
@@ -31,8 +33,8 @@ def narrowest_mm(piece: DraftPiece) -> float:
 def turning_notes(pieces: tuple[DraftPiece, ...]) -> tuple[str, ...]:
     """Return a sentence for each limb that is too narrow to turn easily."""
     return tuple(
-        f"The {piece.name} is {narrowest_mm(piece):.0f} mm wide at its narrowest: under "
-        f"{TURNABLE_MM:.0f} mm a limb is hard to turn. Take thin cloth, or leave the opening longer."
+        f"The {piece.name} is {int(narrowest_mm(piece))} mm wide at its narrowest: under "
+        f"{TURNABLE_MM:.0f} mm a limb is hard to turn. Take thin cloth or a longer opening."
         for piece in pieces
         if piece.name in LIMBS and narrowest_mm(piece) < TURNABLE_MM
     )

@@ -1,0 +1,127 @@
+"""The solver in its own processes: started, heard and ended here, never trusted.
+
+Each job runs in a child process with a time limit and a memory cap, so that a crash, a hang or a
+greedy search costs one job and is told as such. What a child says is only a claim; `verify` decides.
+"""
+
+import json
+import os
+import queue
+import subprocess
+import sys
+import threading
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from importlib.metadata import version
+from pathlib import Path
+from typing import IO, cast
+
+from planning.coverage.prepare import Item, Sheet
+
+MEMORY_MB = 3000
+CHILD = Path(__file__).with_name("child.py")
+ENDINGS = {3: "its parent was gone", 4: "it overran its time"}
+
+type Lie = tuple[int, int, float, float, float]  # item, sheet, turn in degrees, x, y
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One instance for the solver, and how to search it.
+
+    `barred` holds, per sheet, the items that may not be cut from it; only some searches heed it.
+    """
+
+    name: str
+    sheets: tuple[Sheet, ...]
+    items: tuple[Item, ...]
+    one_way: bool = False
+    objective: str = "Feasibility"
+    settings: Mapping[str, bool | float] = field(default_factory=dict)
+    barred: tuple[tuple[int, ...], ...] = ()
+
+    def size(self) -> int:
+        """How many copies it asks for."""
+        return sum(len(item.copies) for item in self.items)
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """A claim of a child, or its end: `ended` is None while it runs, then empty or a reason."""
+
+    child: "Child"
+    lies: tuple[Lie, ...] = ()
+    ended: str | None = None
+
+
+def engine_name() -> str:
+    """The solver and its version, as the verdict names it."""
+    return f"packingsolver {version('packingsolver')}"
+
+
+class Child:
+    """One running job. Its answers go to the queue it was given."""
+
+    def __init__(self, job: Job, seconds: float, heard: "queue.Queue[Heard]") -> None:
+        self.job = job
+        self._heard = heard
+        self._process = subprocess.Popen(
+            [sys.executable, str(CHILD)],
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            stderr=subprocess.DEVNULL,
+            env=_bare_environment(),
+            close_fds=True,
+        )
+        threading.Thread(target=self._run, args=(_message(job, seconds),), daemon=True).start()
+
+    def end(self) -> None:
+        """Stop it at once, whatever it is doing."""
+        self._process.kill()
+
+    def _run(self, message: bytes) -> None:
+        process, done = self._process, False
+        ask, answers = cast(IO[bytes], process.stdin), cast(IO[bytes], process.stdout)
+        with process:
+            try:
+                ask.write(message)
+                ask.flush()
+                for line in answers:
+                    answer = json.loads(line)
+                    done = done or bool(answer.get("done"))
+                    self._heard.put(Heard(self, tuple(tuple(lie) for lie in answer["lies"])))
+            except (OSError, ValueError):
+                done = False
+            process.kill()
+        self._heard.put(Heard(self, ended="" if done else self._reason()))
+
+    def _reason(self) -> str:
+        code = self._process.returncode
+        how = ENDINGS.get(code, f"signal {-code}" if code < 0 else f"exit {code}")
+        return f"the search '{self.job.name}' ended early ({how})"
+
+
+def _message(job: Job, seconds: float) -> bytes:
+    data = {
+        "seconds": seconds,
+        "memory_mb": MEMORY_MB,
+        "objective": job.objective,
+        "settings": dict(job.settings),
+        "sheets": [{"outline": sheet.outline, "holes": sheet.holes} for sheet in job.sheets],
+        "items": [
+            {
+                "outline": item.outline,
+                "copies": len(item.copies),
+                "turns": item.turns(job.one_way),
+            }
+            for item in job.items
+        ],
+        "barred": job.barred,
+    }
+    return json.dumps(data).encode() + b"\n"
+
+
+def _bare_environment() -> dict[str, str]:
+    """What Python needs to start; the child is given none of the program's own settings."""
+    kept = ("PATH", "SYSTEMROOT", "LD_LIBRARY_PATH", "DYLD_LIBRARY_PATH", "VIRTUAL_ENV")
+    return {name: os.environ[name] for name in kept if name in os.environ}

@@ -1,0 +1,59 @@
+"""One short function a row, with defaults a test need not care about."""
+
+from typing import Any
+
+from django.contrib.auth.models import User
+
+from inventory.cloth import measure
+from inventory.models import Collection, Detail, FibreShare, Flaw, Garment, Panel
+from shared.models import Member, Workshop
+
+
+def workshop(name: str = "The bench") -> Workshop:
+    return Workshop.objects.create(name=name)
+
+
+def member(of: Workshop, username: str = "maker", units: str = "cm") -> Member:
+    user = User.objects.create_user(username, password="linen-and-thread")
+    return Member.objects.create(user=user, workshop=of, units=units)
+
+
+def collection(of: Workshop, name: str = "Dad’s shirts", **facts: Any) -> Collection:
+    facts = {"cut_consent": "yes", "wash_consent": "yes", **facts}
+    return Collection.objects.create(workshop=of, name=name, **facts)
+
+
+def garment(in_: Collection, fibres: dict[str, float] | None = None, **facts: Any) -> Garment:
+    facts = {"kind": "shirt", "name": "Blue shirt", "construction": "plain-weave", **facts}
+    row = Garment.objects.create(workshop=in_.workshop, collection=in_, **facts)
+    for fibre, percent in ({"cotton": 100.0} if fibres is None else fibres).items():
+        FibreShare.objects.create(
+            workshop=in_.workshop, garment=row, fibre=fibre, percent=percent
+        )
+    return row
+
+
+def panel(of: Garment, width_mm: float = 500, length_mm: float = 700, **facts: Any) -> Panel:
+    facts = {"name": "Back", "is_measured_after_wash": True, **facts}
+    row = Panel(
+        workshop=of.workshop,
+        garment=of,
+        shape="rectangle",
+        measures_mm={"width": width_mm, "length": length_mm},
+        **facts,
+    )
+    measure(row)
+    row.save()
+    return row
+
+
+def flaw(on: Panel, x_mm: float, y_mm: float, radius_mm: float, kind: str = "stain") -> Flaw:
+    return Flaw.objects.create(
+        workshop=on.workshop, panel=on, kind=kind, points_mm=[[x_mm, y_mm]], radius_mm=radius_mm
+    )
+
+
+def detail(on: Panel, ring: list[list[float]], **facts: Any) -> Detail:
+    return Detail.objects.create(
+        workshop=on.workshop, panel=on, kind="pocket", points_mm=ring, **facts
+    )
