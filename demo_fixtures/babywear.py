@@ -68,8 +68,8 @@ def sleepsuit(cloth: Cloth, rib: Cloth, thread: str) -> list[Part]:
     toe = curve([(128, 508), (100, 492), (72, 494), (50, 506)], 6)
     leg = curve([(0, 338), (20, 374), (33, 430), (40, 474)], 6)
     sides = [
-        Line(arm, "seam", depth_mm=1.4), Line([(x - 4, y) for x, y in arm], "stitch", thread, 0.45),
-        Line(ankle, "seam", depth_mm=1.5), Line(toe, "seam", depth_mm=1.5),
+        Line(arm, "seam", depth_mm=0.7), Line([(x - 4, y) for x, y in arm], "stitch", thread, 0.45),
+        Line(ankle, "seam", depth_mm=0.8), Line(toe, "seam", depth_mm=0.8),
         Line([(x, y - 4) for x, y in ankle], "stitch", thread, 0.45),
     ]
     sides += [replace(s, points=mirrored(s.points)) for s in sides]
@@ -102,8 +102,8 @@ def bodysuit(cloth: Cloth, rib: Cloth, thread: str) -> list[Part]:
     half = [*curve([(0, 44), (30, 36), (58, -2)], 6), *curve(outer, 7), *curve(leg, 7)]
     arm = curve([(108, 16), (100, 58), (116, 108)], 8)
     lap = curve([(60, 0), (78, 38), (102, 84)], 6)
-    lines = [Line(arm, "seam", depth_mm=1.3), Line([(x - 4, y) for x, y in arm], "stitch", thread, 0.45),
-             Line(lap, "seam", depth_mm=1.6), Line([(x - 5, y + 2) for x, y in lap], "stitch", thread, 0.4)]
+    lines = [Line(arm, "seam", depth_mm=0.7), Line([(x - 4, y) for x, y in arm], "stitch", thread, 0.45),
+             Line(lap, "seam", depth_mm=0.8), Line([(x - 5, y + 2) for x, y in lap], "stitch", thread, 0.4)]
     lines += [replace(s, points=mirrored(s.points)) for s in lines]
     cap = [(80.0, 0.0), (120.0, 8.0), (160.0, 60.0), (150.0, 112.0), (112.0, 112.0), (88.0, 70.0)]
     body = Part(symmetric(half), cloth, thickness_mm=4, round_mm=12, shadow=0.5, lines=lines, wobble_mm=3,
@@ -127,7 +127,7 @@ def cardigan(knit: Cloth, rib: Cloth, button_colour: str) -> list[Part]:
     side = [(116.0, 18.0), (112.0, 60.0), (134.0, 112.0), (134.0, 180.0), (136.0, 248.0)]
     half = [(0.0, 104.0), *curve([(8, 100), (30, 52), (48, 0)], 6), *curve(side, 7), (0.0, 250.0)]
     arm = curve([(116, 18), (112, 60), (134, 112)], 8)
-    lines = [Line(arm, "seam", depth_mm=2.0, width_mm=2.5)]
+    lines = [Line(arm, "seam", depth_mm=1.1, width_mm=2.2)]
     lines += [replace(s, points=mirrored(s.points)) for s in lines]
     cap = [(80.0, 0.0), (130.0, 8.0), (180.0, 66.0), (170.0, 122.0), (128.0, 122.0), (96.0, 80.0)]
     look = {"thickness_mm": 5.5, "round_mm": 11, "shadow": 0.5, "wobble_mm": 3}
@@ -164,15 +164,16 @@ def muslin(cloth: Cloth, thread: str) -> list[Part]:
 
 def blanket(knit: Cloth, binding: Cloth) -> list[Part]:
     """A cot blanket folded in four, its satin edge showing."""
-    under = curve([(-292, -216), (0, -222), (296, -214), (302, 0), (296, 226), (0, 232), (-294, 224),
-                   (-298, 0)], 8, closed=True)
-    upper = curve([(-296, -226), (0, -230), (290, -222), (294, 0), (288, 204), (0, 212), (-292, 206),
-                   (-300, 0)], 8, closed=True)
-    low = [(296.0, 214.0), (0.0, 222.0), (-294.0, 214.0)]
-    edge = [(288.0, 192.0), (0.0, 200.0), (-292.0, 194.0)]
+    under = [*curve([(-290, -206), (-282, -218), (0, -222), (284, -216), (296, -204)], 8),
+             *curve([(300, 0), (297, 222)], 6), *curve([(0, 232), (-294, 224)], 6)]
+    upper = [*curve([(-298, -214), (-286, -230), (0, -233), (278, -226), (290, -210)], 8),
+             *curve([(293, 0), (288, 204)], 6), *curve([(0, 212), (-296, 206)], 6)]
+    low = [(297.0, 222.0), (0.0, 231.0), (-294.0, 223.0)]
+    edge = [(289.0, 200.0), (0.0, 208.0), (-297.0, 202.0)]
+    look = {"thickness_mm": 9, "round_mm": 15, "shadow": 0.55, "shadow_mm": 7, "wobble_mm": 3, "fuzz_mm": 0.8}
     return [
-        Part(under, knit, thickness_mm=9, round_mm=14, shadow=0.55, shadow_mm=8, wobble_mm=4, fuzz_mm=0.8),
-        strip(low, 18, binding, thickness_mm=5, round_mm=9, wobble_mm=4),
-        Part(upper, knit, thickness_mm=10, round_mm=16, shadow=0.55, shadow_mm=6, wobble_mm=4, fuzz_mm=0.8),
-        strip(edge, 19, binding, thickness_mm=4, round_mm=8, wobble_mm=4),
+        Part(under, knit, **look),
+        strip(low, 17, binding, thickness_mm=4, round_mm=8, wobble_mm=3),
+        Part(upper, knit, **look),
+        strip(edge, 18, binding, thickness_mm=4, round_mm=8, wobble_mm=3),
     ]

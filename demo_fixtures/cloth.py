@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from demo_fixtures.noise import Field, between, layered, noise
+from demo_fixtures.noise import Field, between, layered, noise, turned
 
 
 @dataclass(frozen=True)
@@ -134,7 +134,7 @@ class Weave:
 class Denim:
     """Indigo warp over a white weft, with the diagonal, the streaks and the pale wear of years."""
 
-    dark: str = "#2c3d5e"
+    dark: str = "#2f3d58"
     pale: str = "#8fa3bd"
     seed: int = 3
 
@@ -143,7 +143,7 @@ class Denim:
         streak = noise(u, v, 0.9, 70, self.seed) + 0.7 * noise(u, v, 2.6, 200, self.seed + 1)
         diagonal = np.sin((u * 0.8 + v) * np.float32(2 * np.pi / 1.15) + 0.8 * noise(u, v, 3, 3, 8))
         near = float(np.clip((dots_per_mm - 1.6) / 2, 0.12, 1))
-        wear = 0.26 + 0.09 * streak + 0.1 * diagonal * np.float32(near)
+        wear = 0.27 + 0.055 * streak + 0.1 * diagonal * np.float32(near)
         wear = wear + 0.07 * layered(u, v, 120, self.seed + 2) + 0.09 * noise(u, v, 0.8, 0.8, 17)
         colour = mixed(linear(self.dark), linear(self.pale), np.clip(wear, 0, 1))
         relief = 0.05 * diagonal * np.float32(near) + 0.02 * noise(u, v, 1, 1, self.seed + 4)
@@ -186,6 +186,18 @@ class Gauze:
         if self.print_colour:
             colour = scattered(colour, u, v, self.print_colour, 42, 5.0, self.seed)
         return Surface(colour, np.asarray(relief, dtype=np.float32), 0.0, 0.06)
+
+
+@dataclass(frozen=True)
+class Turned:
+    """A cloth cut at a slant, as ties are."""
+
+    base: Cloth
+    turn_deg: float
+
+    def __call__(self, u: Field, v: Field, dots_per_mm: float) -> Surface:
+        """The surface at the given points of the cloth."""
+        return self.base(*turned(u, v, self.turn_deg), dots_per_mm)
 
 
 def scattered(

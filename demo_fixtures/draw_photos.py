@@ -67,7 +67,7 @@ def drawn(photo: Photo, finer: float = FINER) -> Image.Image:
         _lay_sheet(scene, *photo.sheet)
     parts = arranged(list(photo.parts), photo.at, photo.turn_deg)
     big = [p for p in parts if _spread(p) > 0.06 * photo.width_mm and p.shadow > 0]
-    scene.shade_under([p.outline for p in big], 3.0, photo.lift_mm)
+    scene.shade_under(big, photo.lift_mm)
     for part in parts:
         scene.lay(part)
     return _seen(developed(scene.picture, photo.seed, photo.exposure), photo, (across, down))
@@ -97,9 +97,9 @@ def _lay_sheet(scene: Scene, centre: Point, turn_deg: float) -> None:
     across, down = A4_MM[0] / 2, A4_MM[1] / 2
     corners = [(-across, -down), (across, -down), (across, down), (-across, down)]
     outline = moved(corners, centre, turn_deg)
-    scene.shade_under([outline], 0.0, 1.6)
-    scene.lay(Part(outline, PAPER, thickness_mm=0.3, round_mm=1.5, shadow=0, wobble_mm=0,
-                   fold_share=0))
+    sheet = Part(outline, PAPER, thickness_mm=0.3, round_mm=1.5, shadow=0, wobble_mm=0, fold_share=0)
+    scene.shade_under([sheet], 1.6)
+    scene.lay(sheet)
 
 
 def _seen(picture: Image.Image, photo: Photo, size: tuple[int, int]) -> Image.Image:

@@ -46,7 +46,7 @@ def jeans(denim: Cloth, pale: Cloth, thread: str, metal: str) -> list[Part]:
     body = Part(symmetric(half), denim, thickness_mm=6, round_mm=13, shadow=0.6, shadow_mm=8, lines=lines,
                 wobble_mm=4)
     bag = [*pocket, (196.0, 44.0)]
-    return [body, *both(Part(bag, pale, thickness_mm=-1.6, round_mm=5, shadow=0, tone=0.72, wobble_mm=4)),
+    return [body, *both(Part(bag, denim, grain_deg=6, thickness_mm=-1.6, round_mm=5, shadow=0, tone=0.66, wobble_mm=4)),
             *_jeans_waist(denim, pale, thread, metal),
             *[p for x, y in ((190, 116), (114, 56), (-190, 116), (-114, 56))
               for p in dome_button((float(x), float(y)), 3.6, metal)]]
@@ -77,7 +77,7 @@ def jumper(knit: Cloth, rib: Cloth) -> list[Part]:
     half = [*curve([(0, 66), (50, 50), (92, 0)], 7), *curve([(236, 48), (226, 120), (238, 200), (288, 274)], 8),
             *curve([(288, 274), (284, 420), (288, 560), (276, 630)], 8), (0.0, 634.0)]
     arm = curve([(236, 48), (226, 120), (238, 200), (288, 274)], 8)
-    lines = [Line(arm, "seam", depth_mm=3.2, width_mm=4)]
+    lines = [Line(arm, "seam", depth_mm=2.0, width_mm=4)]
     lines += [replace(s, points=mirrored(s.points)) for s in lines]
     cap = [(180.0, 10.0), (256.0, 30.0), (350.0, 140.0), (340.0, 270.0), (286.0, 280.0), (200.0, 200.0)]
     body = Part(symmetric(half), knit, thickness_mm=8, round_mm=17, shadow=0.5, lines=lines, wobble_mm=5,
@@ -100,7 +100,7 @@ def fleece_top(fleece: Cloth, trim: Cloth, zip_cloth: Cloth) -> list[Part]:
     half = [*curve([(0, 40), (40, 30), (84, 0)], 7), *curve([(232, 46), (222, 120), (234, 196), (286, 268)], 8),
             *curve([(286, 268), (280, 440), (284, 600), (282, 690)], 8), (0.0, 696.0)]
     arm = curve([(232, 46), (222, 120), (234, 196), (286, 268)], 8)
-    lines = [Line(arm, "seam", depth_mm=4, width_mm=5)]
+    lines = [Line(arm, "seam", depth_mm=2.2, width_mm=4)]
     lines += [replace(s, points=mirrored(s.points)) for s in lines]
     cap = [(180.0, 10.0), (256.0, 30.0), (350.0, 140.0), (340.0, 266.0), (282.0, 274.0), (200.0, 200.0)]
     body = Part(symmetric(half), fleece, thickness_mm=8, round_mm=17, shadow=0.5, lines=lines, wobble_mm=5,
@@ -193,7 +193,7 @@ def t_shirt(jersey: Cloth, rib: Cloth, thread: str) -> list[Part]:
     lines = [Line(arm, "seam", depth_mm=1.5), Line(arm, "pucker", depth_mm=2)]
     lines += [replace(s, points=mirrored(s.points)) for s in lines]
     lines += [Line(hem, "stitch", thread, 0.6), Line([(x, y + 4) for x, y in hem], "stitch", thread, 0.6),
-              Line(hem, "pucker", depth_mm=4)]
+              Line(hem, "pucker", depth_mm=1.8)]
     cap = [(170.0, 6.0), (236.0, 20.0), (340.0, 120.0), (310.0, 250.0), (258.0, 256.0), (180.0, 180.0)]
     sleeve = replace(sleeve, lines=[Line([(x - 14, y - 14) for x, y in cut], "stitch", thread, 0.6),
                                     Line([(x - 14, y - 14) for x, y in cut], "pucker", depth_mm=3)])

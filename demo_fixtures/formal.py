@@ -31,13 +31,16 @@ def wedding_dress(satin: Cloth, lace: Cloth, lining: Cloth) -> list[Part]:
     skirt = [(0.0, 372.0), *curve([(160, 330), (214, 480), (300, 760), (392, 1060), (470, 1290)], 10),
              *curve([(470, 1290), (400, 1338), (250, 1372), (100, 1392), (0, 1396)], 8)]
     hem = curve([(462, 1252), (396, 1300), (248, 1334), (100, 1354), (0, 1358)], 8)
-    border = [*hem[::-1], *curve([(470, 1290), (400, 1338), (250, 1372), (100, 1392), (0, 1396)], 8)]
-    border_ring = [*border, *reversed(mirrored(border))]
+    low = curve([(470, 1290), (400, 1338), (250, 1372), (100, 1392), (0, 1396)], 8)
+    border_ring = [*mirrored(hem), *hem[::-1], *low, *mirrored(low)[::-1]]
     waist = curve([(-160, 338), (-90, 362), (0, 384), (90, 362), (160, 338)], 6)
     darts = [Line([(74, 130), (70, 240), (62, 366)], "seam", depth_mm=1.4)]
     darts += [replace(d, points=mirrored(d.points)) for d in darts]
     body = symmetric(bodice)
+    behind = Part(symmetric([*curve([(0, -6), (50, -16), (92, -26)], 6), (150.0, -10.0), (180.0, 60.0), (120.0, 130.0)]),
+                  lining, tone=0.72, thickness_mm=1, shadow=0.3, wobble_mm=2)
     return [
+        behind,
         *both(under_sleeve), *both(sleeve),
         Part(symmetric(skirt), satin, thickness_mm=5, round_mm=16, shadow=0.5, shadow_mm=8, wobble_mm=7),
         Part(border_ring, lace, thickness_mm=1.0, round_mm=4, shadow=0.15, wobble_mm=7),
@@ -66,7 +69,7 @@ def blouse(silk: Cloth, thread: str, pearl: str) -> list[Part]:
     tucks = [Line(curve([(x, 40), (x + 3, 160), (x + 2, 300)], 6), "seam", depth_mm=1.3)
              for x in (46.0, 64.0, 82.0)]
     lines = [Line(arm, "seam", depth_mm=1.3), Line(arm, "pucker", depth_mm=3), *tucks,
-             Line(hem, "stitch", thread, 0.5), Line(hem, "pucker", depth_mm=2)]
+             Line(hem, "stitch", thread, 0.5), Line(hem, "pucker", depth_mm=1)]
     lines += [replace(s, points=mirrored(s.points)) for s in lines]
     cap = [(160.0, 0.0), (226.0, 20.0), (320.0, 120.0), (300.0, 240.0), (256.0, 246.0), (180.0, 180.0)]
     body = Part(symmetric(half), silk, thickness_mm=4, round_mm=11, shadow=0.5, lines=lines, wobble_mm=6,
@@ -120,7 +123,7 @@ def uniform_jacket(wool: Cloth, lining: Cloth, thread: str, metal: str) -> list[
     right = Part(half, wool, lines=lines, flush=[cap], **look)
     left = replace(right, outline=mirrored(half), flush=[mirrored(cap)],
                    lines=[replace(s, points=mirrored(s.points)) for s in lines])
-    inside = Part(curve([(-86, 0), (-44, -38), (0, -44), (44, -38), (86, 0), (44, 200), (0, 330), (-44, 200)],
+    inside = Part(curve([(-92, 6), (-60, -48), (0, -66), (60, -48), (92, 6), (44, 200), (0, 330), (-44, 200)],
                         6, closed=True), lining, tone=0.75, shadow=0.2, fold_share=0.5, wobble_mm=1)
     parts = [*both(sleeve), inside, right, left, *_lapels(wool, thread), *_straps(wool, thread, metal),
              *_jacket_pockets(wool, thread, metal)]

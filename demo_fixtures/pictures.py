@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from demo_fixtures.babywear import blanket, bodysuit, cardigan, muslin, sleepsuit
 from demo_fixtures.bench import COTTON_SHEET, LINEN, oak
-from demo_fixtures.cloth import Bands, Denim, Gauze, Satin, Weave, printed
+from demo_fixtures.cloth import Bands, Denim, Gauze, Satin, Turned, Weave, printed
 from demo_fixtures.draw_photos import Photo
 from demo_fixtures.everyday import day_dress, fleece_top, jeans, jumper, scarf, t_shirt
 from demo_fixtures.folds import Drape, Pull
@@ -94,19 +94,19 @@ def babys_clothes() -> list[Photo]:
         Photo("sleepsuit", sleepsuit(suit, rib, "#cfc8ba"), 640, OAK, soft, (318, 120), 2.0, upright=True,
               lift_mm=5, ground_turn_deg=90),
         Photo("bodysuit", bodysuit(Jersey("#c9d3dc", seed=121, heather=0.05), Rib("#f0ece2", 2.2, 0.2, seed=122),
-                                   "#b5c0ca"), 660, LINEN,
+                                   "#b5c0ca"), 720, LINEN,
               Drape(swell_mm=3, fold_mm=2.4, fold_width_mm=20, fold_length_mm=90, crumple_mm=0.6,
                     crumple_size_mm=16, seed=123,
                     pulls=(Pull((112, 112), (30, 190), 9, 4, 6), Pull((-112, 112), (-50, 170), 9, 4, -6),
                            Pull((90, 320), (20, 280), 9, 4, 5), Pull((-90, 320), (-30, 270), 9, 4, -5))),
-              (245, 46), -2.0, ground_drape=BENCH_FOLDS, lift_mm=5, sheet=((520, 280), -2.0)),
+              (250, 70), -2.0, ground_drape=BENCH_FOLDS, lift_mm=5, sheet=((585, 290), -2.0)),
         Photo("cardigan", cardigan(knit, knit_rib, "#7b5b3e"), 560, OAK,
               Drape(swell_mm=3, fold_mm=1.8, fold_width_mm=26, fold_length_mm=90, crumple_mm=0.2, seed=131),
               (280, 72), 1.5, lift_mm=5),
-        Photo("muslin", muslin(Gauze("#efeadd", "#a9b59a", seed=141), "#ddd6c6"), 900, OAK,
+        Photo("muslin", muslin(Gauze("#efeadd", "#a9b59a", seed=141), "#ddd6c6"), 1060, OAK,
               Drape(swell_mm=5, fold_mm=4.0, fold_width_mm=32, fold_length_mm=180, crumple_mm=1.0, seed=142,
                     creases=(((-330, 0), (330, 0)), ((0, -330), (0, 330)))),
-              (450, 342), -4.0, lift_mm=4, ground_turn_deg=1.5),
+              (525, 398), -4.0, lift_mm=4, ground_turn_deg=1.5),
         Photo("blanket", blanket(cellular, Satin("#d9e0dd", gloss=0.4)), 900, LINEN,
               Drape(swell_mm=5, fold_mm=2.6, fold_width_mm=60, crumple_mm=0.1, seed=151),
               (450, 335), -3.0, ground_drape=BENCH_FOLDS, lift_mm=10),
@@ -124,14 +124,14 @@ def great_days() -> list[Photo]:
                              (80, 230, 14, 14), (130, 360, 12, -20), (-146, -420, 9, 6))
     )
     wool = Weave(Bands("#2c3444"), Bands("#343c4c"), pitch_mm=0.5, twill=3, slub=0.05, fuzz=0.2, seed=211)
-    silk = Satin("#a9b29a", gloss=0.3, seed=221)
+    silk = Satin("#a3ad96", gloss=0.5, seed=221)
     velvet = Velvet("#4b1f2c", seed=231)
     return [
         Photo("wedding-dress", wedding_dress(ivory, lace, lining), 1180, OAK,
               Drape(swell_mm=6, fold_mm=5, fold_width_mm=46, fold_length_mm=420, crumple_mm=0.5, seed=241,
-                    pulls=skirt_folds), (590, 78), 0.8, upright=True, lift_mm=9, ground_turn_deg=90),
+                    pulls=skirt_folds), (590, 78), 0.8, upright=True, lift_mm=9, ground_turn_deg=90, exposure=0.9),
         Photo("silk-blouse", blouse(silk, "#b7bfa9", "#eee9df"), 1180, LINEN,
-              Drape(swell_mm=5, fold_mm=4.6, fold_width_mm=30, fold_length_mm=200, crumple_mm=0.7, seed=251,
+              Drape(swell_mm=5, fold_mm=3.6, fold_width_mm=44, fold_length_mm=300, crumple_mm=0.25, seed=251,
                     pulls=SHIRT_PULLS[:4] + SHIRT_PULLS[5:7]), (590, 100), -1.5, ground_drape=BENCH_FOLDS),
         Photo("uniform-jacket", uniform_jacket(wool, Satin("#5d2f33", gloss=0.3), "#1f2633", "#b08d4c"), 1200, LINEN,
               Drape(swell_mm=5, fold_mm=3.4, fold_width_mm=50, crumple_mm=0.5, seed=261,
@@ -141,9 +141,9 @@ def great_days() -> list[Photo]:
                     pulls=(Pull((-60, 20), (-190, 690), 26, 12, 16), Pull((70, 20), (210, 690), 26, 12, -12),
                            Pull((10, 60), (30, 690), 24, 9, 10))), (550, 92), -1.0,
               ground_drape=BENCH_FOLDS, lift_mm=9, exposure=1.1),
-        Photo("tie", tie(Weave(Bands("#3f4a3a", 22.0, [(0.0, 4.0, "#b59a55"), (5.4, 1.2, "#7c2f33")]),
+        Photo("tie", tie(Turned(Weave(Bands("#3f4a3a", 26.0, [(0.0, 5.0, "#a8925a"), (7.0, 1.6, "#7c3a3d")]),
                                Bands("#3f4a3a"), pitch_mm=0.4, twill=4, warp_share=0.92, gloss=0.2, slub=0.02,
-                               seed=281)), 860, OAK,
+                               seed=281), 48)), 860, OAK,
               Drape(swell_mm=3, fold_mm=1.4, fold_width_mm=40, crumple_mm=0.2, seed=282), (430, 315), -6.0,
               lift_mm=7),
     ]
@@ -170,7 +170,7 @@ def donation_box() -> list[Photo]:
     return [
         Photo("jeans", jeans(denim, pale, "#c08a45", "#b07a4a"), 860, LINEN,
               Drape(swell_mm=5, fold_mm=4, fold_width_mm=40, crumple_mm=1.1, pulls=legs, seed=361), (350, 48), 1.0,
-              upright=True, ground_drape=BENCH_FOLDS, lift_mm=9, sheet=((735, 870), 2.0)),
+              upright=True, ground_drape=BENCH_FOLDS, lift_mm=9, sheet=((728, 870), 2.0)),
         Photo("jumper", jumper(rust, Rib("#9a5a3c", 7.0, 1.4, seed=302)), 1180, LINEN,
               Drape(swell_mm=6, fold_mm=3.4, fold_width_mm=56, crumple_mm=0.2, seed=371,
                     pulls=SHIRT_PULLS[:5]), (590, 84), -1.5, ground_drape=BENCH_FOLDS, lift_mm=11),
@@ -186,7 +186,7 @@ def donation_box() -> list[Photo]:
               Drape(swell_mm=4, fold_mm=4.4, fold_width_mm=28, crumple_mm=2.2, crumple_size_mm=22, seed=401,
                     pulls=SHIRT_PULLS[:8]), (650, 92), 1.8),
         Photo("scarf", scarf(scarf_wool, Jersey("#5a6549", heather=0.1, seed=352)), 1000, OAK,
-              Drape(swell_mm=7, fold_mm=3.6, fold_width_mm=70, crumple_mm=0.2, seed=411), (500, 400), -38.0,
+              Drape(swell_mm=7, fold_mm=3.6, fold_width_mm=70, crumple_mm=0.2, seed=411), (480, 345), -40.0,
               lift_mm=10),
         Photo("t-shirt", t_shirt(shirt_print, Rib("#5d7280", 2.4, 0.3, seed=322), "#71858f"), 1100, OAK,
               Drape(swell_mm=5, fold_mm=4.2, fold_width_mm=36, crumple_mm=0.6, seed=421,

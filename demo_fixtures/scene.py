@@ -90,11 +90,11 @@ class Scene:
         height = np.zeros_like(self.x) if height_mm is None else height_mm
         self.picture = lit(ground(u, v, self.dots_per_mm), height, self.dots_per_mm)
 
-    def shade_under(self, outlines: Sequence[Outline], wobble_mm: float, lift_mm: float) -> None:
+    def shade_under(self, parts: Sequence[Part], lift_mm: float) -> None:
         """The soft shadow of the whole garment on the table."""
         whole = np.zeros(self.x.shape, dtype=np.float32)
-        for outline in outlines:
-            whole = np.maximum(whole, self._mask(outline, wobble_mm))
+        for part in parts:
+            whole = np.maximum(whole, self._mask(part.outline, part.wobble_mm))
         for reach, strength in ((1.0, 0.50), (3.0, 0.42), (9.0, 0.26)):
             self._darken(whole, lift_mm * reach * 0.7, lift_mm * reach, strength)
 
@@ -193,9 +193,9 @@ class Scene:
             y = y + push * share * noise(x, y, size, size, self.seed + 22)
         row = np.clip(y * self.dots_per_mm, 0, self.x.shape[0] - 1).astype(int)
         column = np.clip(x * self.dots_per_mm, 0, self.x.shape[1] - 1).astype(int)
-        follow = min(1.0, wobble_mm) * 2.2
-        x = x - follow * self.slope_x[row, column]
-        y = y - follow * self.slope_y[row, column]
+        follow = min(1.0, wobble_mm) * 2.0
+        x = x - follow * np.clip(self.slope_x[row, column], -0.7, 0.7)
+        y = y - follow * np.clip(self.slope_y[row, column], -0.7, 0.7)
         return [(float(a), float(b)) for a, b in zip(x, y, strict=True)]
 
     def _mask(self, outline: Outline, wobble_mm: float, fuzz_mm: float = 0.0) -> Field:
@@ -206,7 +206,7 @@ class Scene:
         mask = np.asarray(image, dtype=np.float32) / 255
         if fuzz_mm:
             soft = gaussian_filter(mask, fuzz_mm * self.dots_per_mm)
-            hair = 0.5 + 0.22 * noise(self.x, self.y, 1.2, 1.2, self.seed + 71)
+            hair = 0.5 + np.clip(0.2 * noise(self.x, self.y, 1.2, 1.2, self.seed + 71), -0.34, 0.34)
             return between(-0.12, 0.12, soft - hair)
         return np.asarray(gaussian_filter(mask, 0.8), dtype=np.float32)
 
@@ -246,7 +246,6 @@ class Scene:
         small = moved[window][::COARSE, ::COARSE]
         soft = gaussian_filter(small, blur_mm * self.dots_per_mm / COARSE)
         shadow = resized(soft, *moved[window].shape) * np.float32(strength)
-        shadow = shadow * (1 - mask[window])
         if calm is not None:
             shadow = shadow * (1 - calm[window])
         tint = np.array([1.0, 0.97, 0.92], dtype=np.float32)

@@ -130,7 +130,7 @@ class Velvet:
         """The surface at the given points of the cloth."""
         stroke = layered(u, v, 90, self.seed) + 0.7 * noise(u, v, 25, 160, self.seed + 1)
         pile = noise(u, v, 0.7, 1.1, self.seed + 2)
-        tint = 0.62 + 0.13 * stroke + 0.07 * pile
+        tint = 0.78 + 0.09 * stroke + 0.07 * pile
         colour = linear(self.colour) * np.clip(tint, 0.15, 2).astype(np.float32)[..., None]
         return Surface(colour, 0.03 * pile, 0.0, 1.6)
 

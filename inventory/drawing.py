@@ -153,12 +153,19 @@ EXAMPLES: dict[str, dict[str, Any]] = {
 }
 
 
-def shape_examples() -> list[tuple[str, str, str, str]]:
-    """Return a small picture of each panel shape: value, words, path and view box."""
-    pictures = []
-    for value, words in PanelShape.choices:
-        ring = outline_from(value, EXAMPLES[value])
-        width, height = max(x for x, _ in ring), max(y for _, y in ring)
-        path = ring_path([(x, height - y) for x, y in ring])
-        pictures.append((value, words, path, f"-10 -10 {width + 20:.0f} {height + 20:.0f}"))
-    return pictures
+@dataclass(frozen=True, slots=True)
+class ShapePicture:
+    """A small picture of one panel shape: its value, its words, a path and a view box."""
+
+    value: str
+    words: str
+    path: str
+    box: str
+
+
+def shape_picture(shape: PanelShape) -> ShapePicture:
+    ring = outline_from(shape.value, EXAMPLES[shape.value])
+    width, height = max(x for x, _ in ring), max(y for _, y in ring)
+    path = ring_path([(x, height - y) for x, y in ring])
+    box = f"-10 -10 {width + 20:.0f} {height + 20:.0f}"
+    return ShapePicture(shape.value, str(shape.label), path, box)

@@ -13,6 +13,7 @@ from django.contrib.staticfiles import finders
 from django.db import transaction
 from django.http import FileResponse, Http404, HttpRequest, HttpResponse
 from django.shortcuts import redirect, render
+from django.utils.decorators import method_decorator
 from django.views.decorators.http import require_POST
 
 from shared.middleware import WorkshopRequest
@@ -20,6 +21,7 @@ from shared.models import Member, Workshop
 from shared.signs import workshop_made
 
 
+@method_decorator(login_not_required, name="dispatch")
 class LogIn(LoginView):
     redirect_authenticated_user = True
 

@@ -52,8 +52,7 @@ def interfacing_of(cloth: KnownCloth, press: PressAdvice) -> Finding[Interfacing
         pre_shrink=attach != "none",
         stretch_after_pct=STRETCH_LIMIT_PCT.value,
     )
-    must_not = (_never_fuse(unfused),) if unfused is not None else ()
-    return Finding(part, must_not=must_not)
+    return Finding(part, must_not=_must_not(cloth, unfused))
 
 
 def _why_not_fused(cloth: KnownCloth, press: PressAdvice) -> Reason | None:
@@ -82,8 +81,6 @@ def _choice(cloth: KnownCloth, *, fusible: bool) -> tuple[str, str | None]:
         return "none", None
     if not fusible or _is_silk(cloth):
         return "sew-in", "woven"
-    if "rubber-print" in cloth.conditions:
-        return "fusible", "knit"
     return "fusible", _fusible_structure(cloth)
 
 
@@ -109,30 +106,25 @@ def _is_silk(cloth: KnownCloth) -> bool:
     return cloth.has("silk")
 
 
-def _mass(
-    cloth: KnownCloth, attach: str
-) -> tuple[tuple[float, float] | None, tuple[Reason, ...]]:
-    masses = cloth.mass_range_g_m2
-    if attach == "none" or masses is None:
+def _mass(cloth: KnownCloth, attach: str) -> tuple[tuple[float, float] | None, tuple[Reason, ...]]:
+    ceiling = _most_mass(cloth)
+    if attach == "none" or ceiling is None:
         return None, ()
-    ceiling = _lighter_mass(cloth)
     fact = next(fact for start, fact in reversed(INTERFACING_CLASSES) if ceiling >= start)
     low, high = fact.value
-    high = min(high, ceiling)
-    low = min(low, high)
-    return (round(low, 1), round(high, 1)), (
-        reason("Interfacing is lighter than the cloth or about equal, never heavier.", NEVER_HEAVIER),
-        reason(f"The usual weights for cloth like this are {low:g} to {high:g} g/m².", fact),
+    mass_g_m2 = (round(min(low, ceiling), 1), round(min(high, ceiling), 1))
+    return mass_g_m2, (
+        reason("Interfacing is about as heavy as the cloth or lighter.", NEVER_HEAVIER),
+        reason(f"The class for cloth of this weight is {low:g} to {high:g} g/m².", fact),
     )
 
 
-def _lighter_mass(cloth: KnownCloth) -> float:
+def _most_mass(cloth: KnownCloth) -> float | None:
     """The mass the interfacing must not pass: weighed, or the usual one if that is less."""
     usual = cloth.construction.mass_g_m2.value if cloth.construction else None
-    if cloth.mass_g_m2 is None:
-        assert usual is not None
-        return (usual[0] + usual[1]) / 2
-    return cloth.mass_g_m2 if usual is None else min(cloth.mass_g_m2, usual[1])
+    if cloth.mass_g_m2 is None or usual is None:
+        return cloth.middle_mass_g_m2
+    return min(cloth.mass_g_m2, usual[1])
 
 
 def _reasons(
@@ -166,13 +158,19 @@ def _sentence(words: str) -> str:
     return f"Not fused: {words}."
 
 
-def _never_fuse(unfused: Reason) -> Notice:
-    return Notice(
-        text="Do not fuse anything to it.",
-        because=_capital(unfused.text) + ".",
-        source=unfused.source,
-        certainty=unfused.certainty,
-    )
+def _must_not(cloth: KnownCloth, unfused: Reason | None) -> tuple[Notice, ...]:
+    if unfused is not None:
+        never = Notice(
+            text="Do not fuse anything to it.",
+            because=f"{_capital(unfused.text)}.",
+            source=unfused.source,
+            certainty=unfused.certainty,
+        )
+        return (never,)
+    if "rubber-print" in cloth.conditions:
+        because = "The heat of fusing melts the print against the board."
+        return (notice("Do not fuse behind the rubbery print.", because, RUBBER_PRINT_UNFUSED),)
+    return ()
 
 
 def _capital(words: str) -> str:

@@ -78,7 +78,7 @@ def glance_at(garments: list[Garment]) -> Glance:
         shares = list(garment.fibre_shares.all())
         fibre = " and ".join(FIBRES[s.fibre].label for s in shares[:2]) or "Fibre not known"
         make = CONSTRUCTIONS.get(garment.construction)
-        cloth = make.label if make else "Make not known"
+        cloth = make.label.partition(" (")[0] if make else "Make not known"
         heap = heaps[fibre, cloth]
         heap.fibre, heap.cloth = fibre, cloth
         heap.garments += 1

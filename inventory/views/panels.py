@@ -1,13 +1,13 @@
 from django.contrib import messages
 from django.db import transaction
-from django.http import HttpResponse
+from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
 from django.views.decorators.http import require_GET, require_POST
 
 from inventory.choices import PanelShape
 from inventory.cloth import measure, shrinkage_for, usable_of
-from inventory.drawing import bare_drawing, panel_drawing, shape_examples
+from inventory.drawing import bare_drawing, panel_drawing, shape_picture
 from inventory.forms.panels import PART_NAMES, PanelForm, PlaceForm, sketch_measures
 from inventory.measuring.shapes import outline_from
 from inventory.measuring.usable import usable_cloth
@@ -25,7 +25,7 @@ def add_panel(request: WorkshopRequest, pk: int) -> HttpResponse:
         return render(
             request,
             "inventory/choose_shape.html",
-            {"garment": garment, "shapes": shape_examples(), "nav": "garments"},
+            {"garment": garment, "shapes": [shape_picture(shape) for shape in PanelShape], "nav": "garments"},
         )
     return _panel_page(request, Panel(garment=garment, workshop=garment.workshop), shape)
 
@@ -52,6 +52,7 @@ def _panel_page(request: WorkshopRequest, panel: Panel, shape: str) -> HttpRespo
             "garment": garment,
             "shape": shape,
             "shape_name": PanelShape(shape).label,
+            "example": shape_picture(PanelShape(shape)),
             "part_names": PART_NAMES,
             "nav": "garments",
         },
@@ -62,13 +63,17 @@ def _panel_page(request: WorkshopRequest, panel: Panel, shape: str) -> HttpRespo
 def sketch(request: WorkshopRequest) -> HttpResponse:
     """The panel as typed so far, drawn to scale, or what keeps it from being drawn."""
     shape = request.GET.get("shape", "")
+    if shape not in PanelShape.values:
+        raise Http404
+    example = shape_picture(PanelShape(shape))
     typed = {name: value for name, value in request.GET.items() if isinstance(value, str)}
     try:
         outline = outline_from(shape, sketch_measures(shape, typed, request.units))
         grain_deg = float(typed.get("grain_deg") or 90)
     except (ClothError, ValueError) as error:
         words = str(error) if isinstance(error, ClothError) else "The grain is no angle."
-        return render(request, "inventory/panel_form.html#sketch", {"wrong": words})
+        part = {"wrong": words, "example": example}
+        return render(request, "inventory/panel_form.html#sketch", part)
     cloth = usable_cloth(outline, grain_deg=grain_deg)
     drawing = bare_drawing(outline, cloth, grain_deg, request.units)
     return render(

@@ -73,9 +73,9 @@ def side_lines(m: BodyMeasures) -> tuple[Line, Line, Line]:
             throat,
         ],
         start_deg=262,
-        end_deg=284,
+        end_deg=278,
     )
-    neck = smooth([throat, nape], start_deg=10, end_deg=352)
+    neck = smooth([throat, nape], start_deg=12, end_deg=352)
     top = smooth(
         [
             nape,
@@ -88,7 +88,7 @@ def side_lines(m: BodyMeasures) -> tuple[Line, Line, Line]:
             (0.50 * mz, nose[1] + 0.20 * mz),
             nose,
         ],
-        start_deg=76,
+        start_deg=83,
         end_deg=172,
     )
     return chin, neck, top
@@ -119,7 +119,7 @@ def _gusset_curve(m: BodyMeasures, centre_mm: float) -> Line:
             (half_nape, centre_mm),
         ],
         start_deg=0,
-        end_deg=98,
+        end_deg=92,
     )
 
 

@@ -108,7 +108,7 @@ def _leg(m: BodyMeasures) -> Shape:
     lower, back, front = leg_lines(
         m.foot_length_mm, m.leg_width_mm, m.ankle_width_mm, m.leg_length_mm
     )
-    line = [*lower, *back[1:], *front[1:-1]]
+    line = [lower[0], *back, *front[1:-1]]
     top = back[-1]
     return Shape("figure-leg", moved(line, (0.0, top[1]), about=top))
 

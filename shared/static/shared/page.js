@@ -12,6 +12,14 @@
     if (form) form.requestSubmit();
   });
 
+  // a part that only matters while another field is empty
+  for (const part of document.querySelectorAll("[data-only-without]")) {
+    const other = document.getElementById(part.dataset.onlyWithout);
+    const show = () => { part.hidden = other.value !== ""; };
+    other.addEventListener("change", show);
+    show();
+  }
+
   // when the server does not answer, say so in the status line
   const say = (words) => {
     const status = document.getElementById("status");

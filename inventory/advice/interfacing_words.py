@@ -1,0 +1,87 @@
+"""The words that say what to back a cloth with and how to put it on.
+
+Words only: whether to fuse, and what weight, is settled in ``interfacing.py``.
+"""
+
+from inventory.advice.interfacing_facts import FUSE_SECONDS, STRETCH_LIMIT_PCT
+from inventory.advice.known import KnownCloth
+from inventory.advice.recommendations import PressAdvice
+
+_STRETCH_TEST = (
+    f"Check a finished scrap: 100 mm should stretch to no more than "
+    f"{100 + STRETCH_LIMIT_PCT.value:g} mm either way."
+)
+
+
+def interfacing_sentence(
+    cloth: KnownCloth,
+    attach: str,
+    structure: str | None,
+    mass_g_m2: tuple[float, float] | None,
+    press: PressAdvice,
+) -> str:
+    """What to back ``cloth`` with, as one sentence."""
+    if attach == "none":
+        return "It needs no interfacing: the cloth is firm enough for a toy."
+    weight = _weight_words(mass_g_m2)
+    if attach == "fusible":
+        kind = "knit (tricot)" if structure == "knit" else structure
+        return (
+            f"Fuse a {kind} interfacing{weight} to the whole panel before the pieces are "
+            f"cut, at no more than {press.max_c} °C, once a test patch has held."
+        )
+    if cloth.has("silk") and cloth.frailty < 3:
+        return (
+            f"Baste a sewn-in layer of soft woven cotton or silk{weight} behind every piece; "
+            "fuse only if a test patch at low heat, without steam, shows no mark."
+        )
+    return f"Baste a sewn-in layer of soft woven cotton{weight} behind every piece."
+
+
+def how_words(cloth: KnownCloth, attach: str, structure: str | None, press: PressAdvice) -> str:
+    """How the interfacing is put on so that the cloth no longer stretches."""
+    if attach == "none":
+        return "Nothing to put on."
+    if attach == "sew-in":
+        return _sewn_in_words(cloth)
+    low, high = FUSE_SECONDS.value
+    steam = "with a little steam" if press.steam else "without steam"
+    pressing = (
+        f"Press it through a cloth, {steam}, {low} to {high} seconds in each place without "
+        "sliding, and let it cool flat before it is moved."
+    )
+    return f"{_direction_words(cloth, structure)} {pressing} {_STRETCH_TEST}"
+
+
+def _direction_words(cloth: KnownCloth, structure: str | None) -> str:
+    if structure != "knit":
+        return "Lay it with its lengthwise grain along the lengthwise grain of the cloth."
+    along, across = cloth.stretch_pct("along"), cloth.stretch_pct("across")
+    way = "lengthwise" if along > across else "crosswise"
+    second = ""
+    if min(along, across) >= 15:
+        second = (
+            " The cloth gives both ways: add a second thin layer turned a quarter, the two "
+            "together no heavier than the cloth."
+        )
+    return (
+        "Let the cloth lie relaxed, and turn the interfacing so that the way it gives least "
+        f"runs {way} of the cloth, the way the cloth gives most.{second}"
+    )
+
+
+def _sewn_in_words(cloth: KnownCloth) -> str:
+    stretch = f" {_STRETCH_TEST}" if cloth.is_knit or cloth.most_stretch_pct >= 15 else ""
+    return (
+        "Cut the layer from the same pattern piece, on the straight grain, baste it to the "
+        "wrong side inside the seam allowance all round while the cloth lies relaxed, and "
+        f"sew the two as one.{stretch}"
+    )
+
+
+def _weight_words(mass_g_m2: tuple[float, float] | None) -> str:
+    if mass_g_m2 is None:
+        return ", lighter than the cloth"
+    low, high = mass_g_m2
+    span = f"{low:g}" if low == high else f"{low:g} to {high:g}"
+    return f" of about {span} g/m²"

@@ -1,0 +1,41 @@
+"""The pieces as the proofs count them: all copies of one piece and one side are of one kind."""
+
+from dataclasses import dataclass
+
+from shapely import Polygon
+
+from planning.coverage.grain import Turn, turns_of
+from planning.coverage.problem import Panel, Piece, Problem
+from planning.coverage.room import least_area_mm2, least_shape
+
+
+@dataclass(frozen=True, slots=True)
+class Kind:
+    """Copies that differ in nothing: what they are, how many, and the least cloth each takes."""
+
+    piece: Piece
+    mirrored: bool
+    copies: int
+    shape: Polygon
+    area_mm2: float
+
+    @property
+    def need_mm2(self) -> float:
+        """The least cloth that all its copies take."""
+        return self.copies * self.area_mm2
+
+    def turns_on(self, panel: Panel) -> tuple[Turn, ...]:
+        """The turns allowed on a panel, both with their grain along +x."""
+        return turns_of(self.piece, panel.one_way)
+
+
+def kinds_of(problem: Problem) -> tuple[Kind, ...]:
+    """Every kind asked for, in the order of the pieces."""
+    kinds = []
+    for piece in problem.pieces:
+        area = least_area_mm2(problem, piece)
+        for mirrored in (False, True):
+            copies = sum(piece.is_mirrored(copy) == mirrored for copy in range(piece.count))
+            if copies:
+                kinds.append(Kind(piece, mirrored, copies, least_shape(piece, mirrored), area))
+    return tuple(kinds)

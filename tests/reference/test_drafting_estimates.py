@@ -1,0 +1,72 @@
+"""Stuffing and thread against published figures."""
+
+import math
+
+import pytest
+from scipy.special import gamma
+
+from planning.drafting.bear import bear
+from planning.drafting.bear_seams import SEAMS
+from planning.drafting.estimates import stuffing_volume, thread_length, thread_ratio
+from planning.drafting.stuffing import flat_part_volume_mm3, round_part_volume_mm3
+
+
+def test_a_square_bag_holds_what_robin_gives() -> None:
+    """A. C. Robin, "Paper Bag Problem", Mathematics Today, June 2004: 1/pi - 0.142 x 0.9."""
+    assert flat_part_volume_mm3(1, 1) == pytest.approx(0.19051, abs=1e-5)
+
+
+def test_a_long_bag_tends_to_a_tube() -> None:
+    """A tube of girth 2 w has the section w²/pi."""
+    assert flat_part_volume_mm3(1, 1000) == pytest.approx(1000 / math.pi, rel=1e-3)
+
+
+def test_a_disc_bag_is_a_seventh_below_the_balloon() -> None:
+    """Two discs of radius a: 1.2185 a³ (W. Paulsen's balloon; Mathematics 2023, 11(12), 2646).
+
+    Radius and volume of the balloon follow from the gamma function: a = 1.3110 r and
+    V = (2/3) pi a r². Robin's rectangle of the same area and height gives 1.05, 14 % less.
+    """
+    stretch = gamma(0.25) ** 2 / (4 * math.sqrt(2 * math.pi))
+    assert stretch == pytest.approx(1.3110, abs=1e-4)
+    balloon = 2 / 3 * math.pi / stretch**2
+    assert balloon == pytest.approx(1.2185, abs=1e-4)
+    robin = flat_part_volume_mm3(math.pi / 2, 2)
+    assert robin == pytest.approx(1.05, abs=0.01)
+    assert robin / balloon == pytest.approx(0.86, abs=0.01)
+
+
+def test_a_round_part_holds_less_than_its_ball() -> None:
+    """Isoperimetric inequality: a ball of radius r has skin 4 pi r² and holds 4/3 pi r³."""
+    ball = 4 / 3 * math.pi * 50**3
+    assert 0.85 <= round_part_volume_mm3(4 * math.pi * 50**2) / ball <= 0.9
+
+
+def test_the_bed_pillow_comes_to_its_published_density() -> None:
+    """GSA A-A-54095 (1990): at least 680 g in a pillow 26 in long (20 in wide): 18.6 kg/m³."""
+    volume = flat_part_volume_mm3(20 * 25.4, 26 * 25.4)
+    assert 0.680 / (volume / 1e9) == pytest.approx(18.6, abs=0.1)
+
+
+@pytest.mark.parametrize(("thickness", "per_cm", "ratio"), [(1, 4, 2.8), (2, 4, 3.6)])
+def test_lockstitch_thread_ratios(thickness, per_cm, ratio) -> None:
+    """Stitch 301: 1 mm and 4 stitches a cm give 2.8, fleece at 2 mm 3.6 (textilecalculations.com)."""
+    assert thread_ratio(thickness, 10 / per_cm) == pytest.approx(ratio)
+
+
+def test_three_ways_to_the_volume_agree() -> None:
+    """Sum of plain solids from the body measures: egg, ball and tubes; common practice, no source.
+
+    Body and head as ellipsoids of their three measures, limbs as cylinders, 30 cm classic bear.
+    """
+    egg = math.pi / 6 * 126 * 87 * 78
+    ball = math.pi / 6 * 90 * 100.5 * 72
+    tubes = 2 * math.pi / 4 * (31.5**2 * 111 + 39**2 * 127)
+    estimate = stuffing_volume(bear(300))
+    assert estimate.low < (egg + ball + tubes) / 1e6 < estimate.high * 1.1
+
+
+def test_thread_for_a_30_cm_bear_is_a_few_metres_of_seam() -> None:
+    """Bench: 5.4 m of seam took about 17 m of thread, a ratio of 3.1 (this project's reckoning)."""
+    estimate = thread_length(bear(300), SEAMS, thickness_mm=1.0, stitch_mm=2.0)
+    assert 2.5 < estimate.likely / 2.75 < 3.9
