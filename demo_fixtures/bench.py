@@ -11,7 +11,7 @@ LINEN = Weave(
     warp=Bands("#c8beac"),
     weft=Bands("#d3cabb"),
     pitch_mm=0.75,
-    slub=0.075,
+    slub=0.05,
     fade=0.02,
     seed=210,
 )

@@ -89,11 +89,14 @@ class Weave:
         relief = 0.012 * noise(u, v, 1.2, 1.2, self.seed + 5)
         if near > 0:
             top, bump = self._crossing(u, v)
-            share = share + (top - share) * np.float32(near)
+            share = share + (top - share) * np.float32(0.78 * near)
             relief = relief + bump * np.float32(0.3 * self.pitch_mm * near)
-            shade = 1 - np.float32(0.5 * near) * (1 - bump)
+            shade = 1 - np.float32(0.42 * near) * (1 - bump)
             warp, weft = warp * shade[..., None], weft * shade[..., None]
         colour = mixed(weft, warp, share)
+        if self.fuzz > 0:
+            nap = noise(u, v, 0.7, 2.6, self.seed + 33)
+            colour = colour * (1 + 0.3 * self.fuzz * nap)[..., None]
         colour = colour * (1 + self.fade * layered(u, v, 160, self.seed + 9))[..., None]
         return Surface(colour, relief, self.gloss, self.sheen + self.fuzz * 1.4)
 
@@ -102,8 +105,8 @@ class Weave:
             return u, v
         blur = np.float32(self.fuzz)
         return (
-            u + blur * noise(u, v, 1.1, 1.1, self.seed + 31),
-            v + blur * noise(u, v, 1.1, 1.1, self.seed + 32),
+            u + blur * noise(u, v, 1.4, 1.4, self.seed + 31),
+            v + blur * noise(u, v, 1.4, 1.4, self.seed + 32),
         )
 
     def _slubs(self, across: Field, along: Field, shift: int = 0) -> Field:

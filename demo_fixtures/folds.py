@@ -12,7 +12,8 @@ from dataclasses import dataclass, field
 import numpy as np
 from scipy.ndimage import gaussian_filter
 
-from demo_fixtures.noise import Field, between, layered, noise, turned
+from demo_fixtures.noise import Field, between, turned
+from demo_fixtures.noise import noise as flat_noise
 
 Point = tuple[float, float]
 
@@ -43,6 +44,11 @@ class Drape:
     creases: Sequence[tuple[Point, Point]] = field(default_factory=tuple)
     crease_mm: float = 1.3
     seed: int = 1
+
+
+def noise(x: Field, y: Field, feature_x: float, feature_y: float, seed: int) -> Field:
+    """Chance without kinks."""
+    return flat_noise(x, y, feature_x, feature_y, seed, curved=True)
 
 
 def height_of(drape: Drape, x: Field, y: Field, dots_per_mm: float) -> Field:
@@ -81,7 +87,7 @@ def _crumples(drape: Drape, x: Field, y: Field) -> Field:
         seed = drape.seed + 60 + number
         dent = noise(along, across, size * 3.0, size, seed)
         total += -np.abs(dent) * between(-0.2, 1.4, noise(x, y, 130, 130, seed + 9))
-    return total + 0.25 * layered(x, y, size, drape.seed + 70)
+    return total + 0.25 * noise(x, y, size, size, drape.seed + 70)
 
 
 def _pull(pull: Pull, x: Field, y: Field, seed: int) -> Field:

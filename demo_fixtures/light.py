@@ -27,7 +27,9 @@ def lit(surface: Surface, height_mm: Field, dots_per_mm: float, strength: float 
         graze = (1 - normal[..., 2]) * np.float32(surface.sheen)
         colour = colour * (1 + graze * (0.4 + facing))[..., None]
     if surface.gloss:
-        colour = colour + _shine(normal, surface)[..., None] * WARM
+        colour = (
+            colour * (1 - 0.25 * min(surface.gloss, 1)) + _shine(normal, surface)[..., None] * WARM
+        )
     return np.asarray(colour, dtype=np.float32)
 
 
@@ -45,12 +47,14 @@ def _hollow(height_mm: Field, dots_per_mm: float) -> Field:
 
 
 def _shine(normal: Field, surface: Surface) -> Field:
+    steeper = normal * np.array([1.7, 1.7, 1.0], dtype=np.float32)
+    steeper = steeper / np.linalg.norm(steeper, axis=2, keepdims=True)
     half = LAMP / np.linalg.norm(LAMP) + np.array([0, 0, 1], dtype=np.float32)
     half = half / np.linalg.norm(half)
-    facing = np.clip(normal @ half, 0, 1)
+    facing = np.clip(steeper @ half, 0, 1)
     tone = surface.colour.mean(axis=2)
     return np.asarray(
-        surface.gloss * (0.30 + 0.7 * tone) * (0.55 * facing**28 + 0.25 * facing**8), np.float32
+        surface.gloss * (0.30 + 0.7 * tone) * (0.75 * facing**18 + 0.30 * facing**5), np.float32
     )
 
 
@@ -63,6 +67,8 @@ def developed(picture: Field, seed: int, exposure: float = 1.0) -> Image.Image:
     light = np.clip(picture * (window * vignette * exposure)[..., None], 0, None)
     toned = light * (1 + 0.10 * light) / (1 + 0.22 * light)
     srgb = np.where(toned <= 0.0031308, toned * 12.92, 1.055 * toned ** (1 / 2.4) - 0.055)
+    grey = srgb.mean(axis=2, keepdims=True)
+    srgb = grey + 0.86 * (srgb - grey)
     srgb = srgb + 0.028 * np.sin((np.clip(srgb, 0, 1) - 0.5) * 2 * np.pi) * 0.9
     rng = np.random.default_rng(seed)
     grain = gaussian_filter(rng.standard_normal((height, width)).astype(np.float32), 0.7)

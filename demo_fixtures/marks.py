@@ -25,13 +25,15 @@ class Stained:
     def __call__(self, u: Field, v: Field, dots_per_mm: float) -> Surface:
         """The surface at the given points of the cloth."""
         under = self.base(u, v, dots_per_mm)
-        wander = 0.15 * self.radius_mm * noise(u, v, self.radius_mm * 1.6, self.radius_mm * 1.6, 501)
+        wander = (
+            0.15 * self.radius_mm * noise(u, v, self.radius_mm * 1.6, self.radius_mm * 1.6, 501)
+        )
         wander = wander + 0.9 * noise(u, v, 9, 9, 502)
         reach = np.hypot((u - self.u_mm) * 0.9, v - self.v_mm) + wander
         inside = between(self.radius_mm + 0.8, self.radius_mm - 1.6, reach)
-        tide = np.exp(-(((reach - self.radius_mm + 1.6) / 1.9) ** 2))
-        body = 0.42 + 0.16 * layered(u, v, 18, 503)
-        share = np.clip(self.strength * (inside * body + 0.55 * tide * inside), 0, 0.9)
+        tide = np.exp(-(((reach - self.radius_mm + 1.6) / 2.8) ** 2))
+        body = 0.48 + 0.20 * layered(u, v, 26, 503)
+        share = np.clip(self.strength * (inside * body + 0.30 * tide * inside), 0, 0.9)
         tint = 0.45 * linear(self.colour) + 0.75 * under.colour * linear(self.colour) ** 0.4
         return replace(under, colour=mixed(under.colour, tint, share))
 
@@ -53,9 +55,9 @@ class Worn:
         reach = np.hypot((u - self.u_mm) / self.reach_u_mm, (v - self.v_mm) / self.reach_v_mm)
         reach = reach + 0.13 * layered(u, v, 40, 511)
         rubbed = between(1.0, 0.25, reach)
-        ladder = 0.55 + 0.45 * np.sin(v * np.float32(2 * np.pi / 0.9) + noise(u, v, 6, 6, 513))
-        strands = between(0.1, 1.1, noise(u, v, 0.7, 14, 514)) * between(0.6, 0.95, rubbed)
-        share = np.clip(0.20 * rubbed * ladder + 0.42 * strands * rubbed, 0, 0.7)
+        ladder = between(0.0, 1.2, noise(u, v, 11, 0.9, 513))
+        strands = between(0.2, 1.3, noise(u, v, 0.8, 9, 514)) * between(0.5, 0.95, rubbed)
+        share = np.clip(rubbed * (0.12 + 0.10 * ladder + 0.30 * strands), 0, 0.6)
         colour = mixed(under.colour, linear(self.pale), np.asarray(share, dtype=np.float32))
         dip = under.relief_mm - 0.5 * rubbed
         return replace(under, colour=colour, relief_mm=np.asarray(dip, dtype=np.float32))
@@ -100,9 +102,13 @@ class Embroidered:
     u_mm: float
     v_mm: float
     size_mm: float
-    thread: str = "#2d3f6b"
+    thread: str = "#334a80"
     leaves: Sequence[tuple[float, float, float]] = (
-        (-0.42, 0.18, -50), (0.40, 0.02, 48), (-0.34, -0.30, -38), (0.30, -0.42, 34), (0.0, -0.72, 0),
+        (-0.42, 0.18, -50),
+        (0.40, 0.02, 48),
+        (-0.34, -0.30, -38),
+        (0.30, -0.42, 34),
+        (0.0, -0.72, 0),
     )
 
     def __call__(self, u: Field, v: Field, dots_per_mm: float) -> Surface:
@@ -115,7 +121,8 @@ class Embroidered:
             angle = np.deg2rad(lean)
             along = (du - x) * np.sin(angle) - (dv - y) * np.cos(angle)
             across = (du - x) * np.cos(angle) + (dv - y) * np.sin(angle)
-            edge = 0.17 * np.clip(1 - (along / 0.34) ** 2, 0, 1) ** 0.8
+            ragged = 0.006 * noise(u, v, 0.5, 0.5, 531)
+            edge = 0.17 * np.clip(1 - (along / 0.34) ** 2, 0, 1) ** 0.8 + ragged
             inside = between(0.02, -0.02, np.abs(across) - edge) * (np.abs(along) < 0.34)
             slant = (along - 0.9 * np.abs(across)) * self.size_mm
             lines = np.where(inside > 0.5, np.sin(slant * np.float32(2 * np.pi / 0.55)), lines)
@@ -125,7 +132,7 @@ class Embroidered:
         on_stem = between(0.02, -0.01, stem) * between(0.02, -0.02, np.abs(dv + 0.02) - 0.62)
         lines = np.where(height > 0.05, lines, np.sin((du + dv) * self.size_mm * 8))
         height = np.maximum(height, on_stem * 0.8)
-        tint = (0.86 + 0.16 * lines + 0.25 * (height - 0.5)).astype(np.float32)
+        tint = (0.95 + 0.38 * lines + 0.5 * (height - 0.5)).astype(np.float32)
         cover = np.clip(height * 6, 0, 1)
         colour = mixed(under.colour, linear(self.thread) * tint[..., None], cover)
         shade = 1 - 0.22 * between(0.0, 0.5, height) * (1 - cover)

@@ -11,7 +11,7 @@ from functools import lru_cache
 import numpy as np
 from numpy.typing import NDArray
 from PIL import Image
-from scipy.ndimage import gaussian_filter, map_coordinates
+from scipy.ndimage import gaussian_filter, map_coordinates, spline_filter
 
 Field = NDArray[np.float32]
 
@@ -28,13 +28,24 @@ def tile(seed: int) -> Field:
     return np.asarray((soft - soft.mean()) / soft.std(), dtype=np.float32)
 
 
-def noise(x: Field, y: Field, feature_x: float, feature_y: float, seed: int) -> Field:
-    """Noise read at the points (x, y); features are about as wide and high as asked."""
+@lru_cache(maxsize=64)
+def _curved_tile(seed: int) -> Field:
+    """The tile as spline coefficients, for reading without corners between its cells."""
+    return np.asarray(spline_filter(tile(seed), 3, mode="grid-wrap"), dtype=np.float32)
+
+
+def noise(
+    x: Field, y: Field, feature_x: float, feature_y: float, seed: int, curved: bool = False
+) -> Field:
+    """Noise read at the points (x, y); features are about as wide and high as asked.
+
+    `curved` reads it without kinks, which heights need: a kink in a height is an edge in light.
+    """
     rows = y * np.float32(CELLS_PER_FEATURE / feature_y) + np.float32((seed * 37) % 509)
     columns = x * np.float32(CELLS_PER_FEATURE / feature_x) + np.float32((seed * 91) % 503)
-    return np.asarray(
-        map_coordinates(tile(seed), [rows, columns], order=1, mode="grid-wrap"), dtype=np.float32
-    )
+    source, order = (_curved_tile(seed), 3) if curved else (tile(seed), 1)
+    read = map_coordinates(source, [rows, columns], order=order, mode="grid-wrap", prefilter=False)
+    return np.asarray(read, dtype=np.float32)
 
 
 def layered(x: Field, y: Field, feature: float, seed: int, layers: int = 3) -> Field:

@@ -257,8 +257,9 @@ def densified(points: Outline, step_mm: float) -> list[Point]:
     dense: list[Point] = [points[0]]
     for (x0, y0), (x1, y1) in zip(points, points[1:], strict=False):
         count = max(1, int(np.hypot(x1 - x0, y1 - y0) // step_mm))
-        dense += [(x0 + (x1 - x0) * k / count, y0 + (y1 - y0) * k / count)
-                  for k in range(1, count + 1)]
+        dense += [
+            (x0 + (x1 - x0) * k / count, y0 + (y1 - y0) * k / count) for k in range(1, count + 1)
+        ]
     return dense
 
 

@@ -11,7 +11,9 @@ Point = tuple[float, float]
 
 def curve(points: Sequence[Point], per_step: int = 10, closed: bool = False) -> list[Point]:
     """A smooth path through all the points."""
-    ring = [points[-1], *points, points[0], points[1]] if closed else [points[0], *points, points[-1]]
+    ring = (
+        [points[-1], *points, points[0], points[1]] if closed else [points[0], *points, points[-1]]
+    )
     path = np.array(ring, dtype=float)
     t = np.linspace(0, 1, per_step, endpoint=False)[:, None]
     pieces = [_span(path[i : i + 4], t) for i in range(len(path) - 3)]
@@ -52,13 +54,18 @@ def limb(spine: Sequence[Point], half_widths: Sequence[float]) -> list[Point]:
 
 def widths(ends: Sequence[float], count: int) -> list[float]:
     """Half widths spread evenly along a limb."""
-    return [float(w) for w in np.interp(np.linspace(0, 1, count), np.linspace(0, 1, len(ends)), ends)]
+    return [
+        float(w) for w in np.interp(np.linspace(0, 1, count), np.linspace(0, 1, len(ends)), ends)
+    ]
 
 
 def circle(centre: Point, radius: float, count: int = 28) -> list[Point]:
     """A round outline."""
     angles = np.linspace(0, 2 * np.pi, count, endpoint=False)
-    return [(centre[0] + radius * float(np.cos(a)), centre[1] + radius * float(np.sin(a))) for a in angles]
+    return [
+        (centre[0] + radius * float(np.cos(a)), centre[1] + radius * float(np.sin(a)))
+        for a in angles
+    ]
 
 
 def box(left: float, top: float, right: float, bottom: float) -> list[Point]:

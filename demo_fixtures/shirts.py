@@ -42,7 +42,10 @@ def _arm(cut: ShirtCut, path: tuple[Point, ...], side: int) -> list[Part]:
     if side < 0:
         under, outer = outer, under
     tip = (side * 234.0, 42.0)
-    lean = (tip[0] + 0.46 * (outer[9][0] - tip[0]) + side * 7, tip[1] + 0.40 * (outer[9][1] - tip[1]))
+    lean = (
+        tip[0] + 0.46 * (outer[9][0] - tip[0]) + side * 7,
+        tip[1] + 0.40 * (outer[9][1] - tip[1]),
+    )
     top = curve([(side * 190.0, 30.0), tip, lean, *outer[9::6], outer[-1]], 6)
     sleeve = [*top, *reversed(under), (side * 235.0, 210.0)]
     end, before = spine[-1], spine[-4]
@@ -54,47 +57,119 @@ def _arm(cut: ShirtCut, path: tuple[Point, ...], side: int) -> list[Part]:
     inner = limb([(end[0] + k * dx, end[1] + k * dy) for k in (2, 20, 40, 61)], [58, 58, 58, 57])
     at = (end[0] + 32 * dx - side * 42 * dy, end[1] + 32 * dy + side * 42 * dx)
     return [
-        Part(sleeve, cloth, spine=spine, thickness_mm=4.5, round_mm=12, shadow_mm=7,
-             wobble_mm=4, lines=[Line([line[0], line[1]], "pucker")]),
-        Part(cuff, cut.cloth, spine=line, thickness_mm=3.2, round_mm=5, shadow=0.5,
-             fold_share=0.5, wobble_mm=1.5,
-             lines=[Line([*inner, inner[0]], "stitch", cut.thread, 0.7)]),
+        Part(
+            sleeve,
+            cloth,
+            spine=spine,
+            thickness_mm=4.5,
+            round_mm=12,
+            shadow_mm=7,
+            wobble_mm=4,
+            lines=[Line([line[0], line[1]], "pucker")],
+        ),
+        Part(
+            cuff,
+            cut.cloth,
+            spine=line,
+            thickness_mm=3.2,
+            round_mm=5,
+            shadow=0.5,
+            fold_share=0.5,
+            wobble_mm=1.5,
+            lines=[Line([*inner, inner[0]], "stitch", cut.thread, 0.7)],
+        ),
         *button(at, 5.0, cut.button),
     ]
 
 
 def _inside(cut: ShirtCut) -> list[Part]:
-    back = curve([(-84, 10), (-74, -26), (-40, -47), (0, -53), (40, -47), (74, -26), (84, 10), (0, 70)], 8)
-    stand = curve([(-76, -18), (-42, -40), (0, -47), (42, -40), (76, -18), (70, 12), (36, -4), (0, -9),
-                   (-36, -4), (-70, 12)], 8)
+    back = curve(
+        [(-84, 10), (-74, -26), (-40, -47), (0, -53), (40, -47), (74, -26), (84, 10), (0, 70)], 8
+    )
+    stand = curve(
+        [
+            (-76, -18),
+            (-42, -40),
+            (0, -47),
+            (42, -40),
+            (76, -18),
+            (70, 12),
+            (36, -4),
+            (0, -9),
+            (-36, -4),
+            (-70, 12),
+        ],
+        8,
+    )
     return [
         Part(back, cut.cloth, thickness_mm=2, shadow=0.3, tone=0.5, fold_share=0.4, wobble_mm=1),
-        Part(stand, cut.cloth, grain_deg=90, thickness_mm=1.5, shadow=0.2, tone=0.72, fold_share=0.3,
-             wobble_mm=1, lines=[Line(stand[50:76], "stitch", cut.thread, 0.7)]),
+        Part(
+            stand,
+            cut.cloth,
+            grain_deg=90,
+            thickness_mm=1.5,
+            shadow=0.2,
+            tone=0.72,
+            fold_share=0.3,
+            wobble_mm=1,
+            lines=[Line(stand[50:76], "stitch", cut.thread, 0.7)],
+        ),
     ]
 
 
 def _fronts(cut: ShirtCut) -> list[Part]:
-    half = [*curve([(0.0, 78.0), (34.0, 64.0), (66.0, 38.0), (78.0, -2.0)], 6), (160.0, 17.0),
-            *curve(ARMHOLE, 8), *curve([*SIDE, *TAIL[1:]], 8)]
+    half = [
+        *curve([(0.0, 78.0), (34.0, 64.0), (66.0, 38.0), (78.0, -2.0)], 6),
+        (160.0, 17.0),
+        *curve(ARMHOLE, 8),
+        *curve([*SIDE, *TAIL[1:]], 8),
+    ]
     hem = curve([(284, 698), (263, 757), (200, 791), (100, 803), (0, 805)], 8)
     arm = [(x - 9, y + 2) for x, y in curve(ARMHOLE, 8)]
     side = [(x - 4, y) for x, y in curve(SIDE, 6)]
     yoke = curve([(80, 38), (150, 58), (229, 88)], 8)
     seams = [
-        Line(hem, "stitch", cut.thread, 0.6), Line(arm, "stitch", cut.thread, 0.6),
-        Line(curve(ARMHOLE, 8), "seam", depth_mm=1.2), Line(side, "pucker"), Line(hem, "pucker"),
+        Line(hem, "stitch", cut.thread, 0.6),
+        Line(arm, "stitch", cut.thread, 0.6),
+        Line(curve(ARMHOLE, 8), "seam", depth_mm=1.2),
+        Line(side, "pucker"),
+        Line(hem, "pucker"),
         Line(yoke, "seam", depth_mm=0.8),
         Line([(x, y + 3) for x, y in yoke], "stitch", cut.thread, 0.6),
     ]
     seams += [replace(s, points=mirrored(s.points)) for s in seams]
-    cap = [(180.0, 10.0), (250.0, 30.0), (330.0, 150.0), (330.0, 250.0), (286.0, 268.0), (200.0, 200.0)]
+    cap = [
+        (180.0, 10.0),
+        (250.0, 30.0),
+        (330.0, 150.0),
+        (330.0, 250.0),
+        (286.0, 268.0),
+        (200.0, 200.0),
+    ]
     edges = [Line([(x, 66), (x, 808)], "stitch", cut.thread, 0.6) for x in (-11.0, 11.0)]
     return [
-        Part([*half, *reversed(mirrored(half))], cut.cloth, thickness_mm=3.4, round_mm=9, shadow=0.5,
-             shadow_mm=6, lines=seams, wobble_mm=4, flush=[cap, mirrored(cap)]),
-        Part(box(-17, 62, 17, 813), cut.cloth, uv_shift=(3.0, 5.0), thickness_mm=1.3, round_mm=2.5, shadow=0.35,
-             shadow_mm=2.2, lines=[*edges, Line(edges[0].points, "pucker")], wobble_mm=4),
+        Part(
+            [*half, *reversed(mirrored(half))],
+            cut.cloth,
+            thickness_mm=3.4,
+            round_mm=9,
+            shadow=0.5,
+            shadow_mm=6,
+            lines=seams,
+            wobble_mm=4,
+            flush=[cap, mirrored(cap)],
+        ),
+        Part(
+            box(-17, 62, 17, 813),
+            cut.cloth,
+            uv_shift=(3.0, 5.0),
+            thickness_mm=1.3,
+            round_mm=2.5,
+            shadow=0.35,
+            shadow_mm=2.2,
+            lines=[*edges, Line(edges[0].points, "pucker")],
+            wobble_mm=4,
+        ),
     ]
 
 
@@ -104,29 +179,111 @@ def _pocket(cut: ShirtCut) -> list[Part]:
     flap = [(78, 218), (202, 218), (203, 330), (140, 362), (77, 330)]
     inner = [(81, 221), (81, 328), (140, 358), (199, 328), (199, 221)]
     top = [(80, 244), (200, 244)]
-    lines = [Line(inner, "stitch", cut.thread, 0.6), Line(inner, "pucker"),
-             Line(top, "stitch", cut.thread, 0.6)]
-    return [Part(flap, cut.cloth, thickness_mm=1.5, round_mm=2.5, shadow=0.4, shadow_mm=2.6, lines=lines,
-                 wobble_mm=4)]
+    lines = [
+        Line(inner, "stitch", cut.thread, 0.6),
+        Line(inner, "pucker"),
+        Line(top, "stitch", cut.thread, 0.6),
+    ]
+    return [
+        Part(
+            flap,
+            cut.cloth,
+            thickness_mm=1.5,
+            round_mm=2.5,
+            shadow=0.4,
+            shadow_mm=2.6,
+            lines=lines,
+            wobble_mm=4,
+        )
+    ]
 
 
 def _collar(cut: ShirtCut) -> list[Part]:
-    band = curve([(-70, -32), (-62, 8), (-34, 42), (0, 62), (34, 42), (62, 8), (70, -32), (84, -12), (78, 30),
-                  (44, 70), (6, 88), (-6, 88), (-44, 70), (-78, 30), (-84, -12)], 6)
-    fall = curve([(-84, -10), (-76, -36), (-42, -60), (0, -68), (42, -60), (76, -36), (84, -10), (74, -24),
-                  (40, -46), (0, -53), (-40, -46), (-74, -24)], 6)
-    leaf = [*curve([(3, 64), (34, 40), (60, 8), (70, -32), (80, -40), (96, -18), (110, 22), (116, 52)], 6),
-            (92, 132), *curve([(92, 132), (52, 96), (3, 64)], 6)]
-    inner = [*curve([(108, 24), (109, 52)], 3), (90, 122), *curve([(90, 122), (52, 88), (12, 64)], 6)]
+    band = curve(
+        [
+            (-70, -32),
+            (-62, 8),
+            (-34, 42),
+            (0, 62),
+            (34, 42),
+            (62, 8),
+            (70, -32),
+            (84, -12),
+            (78, 30),
+            (44, 70),
+            (6, 88),
+            (-6, 88),
+            (-44, 70),
+            (-78, 30),
+            (-84, -12),
+        ],
+        6,
+    )
+    fall = curve(
+        [
+            (-84, -10),
+            (-76, -36),
+            (-42, -60),
+            (0, -68),
+            (42, -60),
+            (76, -36),
+            (84, -10),
+            (74, -24),
+            (40, -46),
+            (0, -53),
+            (-40, -46),
+            (-74, -24),
+        ],
+        6,
+    )
+    leaf = [
+        *curve(
+            [(3, 64), (34, 40), (60, 8), (70, -32), (80, -40), (96, -18), (110, 22), (116, 52)], 6
+        ),
+        (92, 132),
+        *curve([(92, 132), (52, 96), (3, 64)], 6),
+    ]
+    inner = [
+        *curve([(108, 24), (109, 52)], 3),
+        (90, 122),
+        *curve([(90, 122), (52, 88), (12, 64)], 6),
+    ]
     leaves = [
-        Part(points, cut.cloth, grain_deg=turn, thickness_mm=3.4, round_mm=6, shadow=0.6, shadow_mm=5,
-             fold_share=0.35, wobble_mm=1.6, lines=[Line(stitch, "stitch", cut.thread, 0.6),
-                                                    Line(stitch, "pucker")])
+        Part(
+            points,
+            cut.cloth,
+            grain_deg=turn,
+            thickness_mm=3.4,
+            round_mm=6,
+            shadow=0.6,
+            shadow_mm=5,
+            fold_share=0.35,
+            wobble_mm=1.6,
+            lines=[Line(stitch, "stitch", cut.thread, 0.6), Line(stitch, "pucker")],
+        )
         for points, stitch, turn in ((mirrored(leaf), mirrored(inner), 62), (leaf, inner, -62))
     ]
     return [
-        Part(fall, cut.cloth, grain_deg=90, thickness_mm=3, round_mm=5, shadow=0.3, fold_share=0.3, wobble_mm=1),
-        Part(band, cut.cloth, grain_deg=90, thickness_mm=1.8, round_mm=4, shadow=0.3, fold_share=0.3, wobble_mm=1),
+        Part(
+            fall,
+            cut.cloth,
+            grain_deg=90,
+            thickness_mm=3,
+            round_mm=5,
+            shadow=0.3,
+            fold_share=0.3,
+            wobble_mm=1,
+        ),
+        Part(
+            band,
+            cut.cloth,
+            grain_deg=90,
+            thickness_mm=1.8,
+            round_mm=4,
+            shadow=0.3,
+            fold_share=0.3,
+            wobble_mm=1,
+        ),
         *leaves,
     ]
 
@@ -143,15 +300,39 @@ def button(at: Point, radius: float, colour: str) -> list[Part]:
     face = Satin(colour, gloss=0.5, sheen=0)
     holes = Satin("#5a5148", gloss=0, sheen=0)
     parts = [
-        Part(circle(at, radius), face, thickness_mm=1.6, round_mm=radius * 0.3, shadow=0.75,
-             shadow_mm=1.6, fold_share=0, wobble_mm=0),
-        Part(circle(at, radius * 0.66), face, thickness_mm=-0.6, round_mm=1.2, shadow=0, fold_share=0,
-             tone=0.94, wobble_mm=0),
+        Part(
+            circle(at, radius),
+            face,
+            thickness_mm=1.6,
+            round_mm=radius * 0.3,
+            shadow=0.75,
+            shadow_mm=1.6,
+            fold_share=0,
+            wobble_mm=0,
+        ),
+        Part(
+            circle(at, radius * 0.66),
+            face,
+            thickness_mm=-0.6,
+            round_mm=1.2,
+            shadow=0,
+            fold_share=0,
+            tone=0.94,
+            wobble_mm=0,
+        ),
     ]
     for dx, dy in ((-1, -1), (1, -1), (1, 1), (-1, 1)):
         centre = (at[0] + dx * radius * 0.2, at[1] + dy * radius * 0.2)
-        parts.append(Part(circle(centre, radius * 0.11, 10), holes, thickness_mm=0, shadow=0,
-                          fold_share=0, wobble_mm=0))
+        parts.append(
+            Part(
+                circle(centre, radius * 0.11, 10),
+                holes,
+                thickness_mm=0,
+                shadow=0,
+                fold_share=0,
+                wobble_mm=0,
+            )
+        )
     return parts
 
 
@@ -163,7 +344,9 @@ def arranged(parts: list[Part], at: Point, turn_deg: float) -> list[Part]:
             outline=moved(part.outline, at, turn_deg),
             spine=moved(part.spine, at, turn_deg) if part.spine else (),
             grain_deg=part.grain_deg + turn_deg,
-            uv_shift=part.uv_shift if part.spine else anchored(at, part.grain_deg + turn_deg, part.uv_shift),
+            uv_shift=part.uv_shift
+            if part.spine
+            else anchored(at, part.grain_deg + turn_deg, part.uv_shift),
             flush=[moved(outline, at, turn_deg) for outline in part.flush],
             lines=[replace(line, points=moved(line.points, at, turn_deg)) for line in part.lines],
         )
@@ -173,5 +356,5 @@ def arranged(parts: list[Part], at: Point, turn_deg: float) -> list[Part]:
 
 def anchored(at: Point, grain_deg: float, shift: Point) -> Point:
     """The shift that makes cloth measures count from the garment's own origin."""
-    (x, y), = moved([at], (0.0, 0.0), -grain_deg)
+    ((x, y),) = moved([at], (0.0, 0.0), -grain_deg)
     return shift[0] - x, shift[1] - y

@@ -95,9 +95,7 @@ class SweaterKnit:
         leg = np.sqrt(np.clip(1 - ((side - 0.25) * 3.7) ** 2, 0, 1))
         return np.asarray(strand * leg, dtype=np.float32)
 
-    def _with_cables(
-        self, u: Field, v: Field, stitch: Field, relief: Field
-    ) -> tuple[Field, Field]:
+    def _with_cables(self, u: Field, v: Field, stitch: Field, relief: Field) -> tuple[Field, Field]:
         centre = np.mod(u + self.cable_every_mm / 2, self.cable_every_mm) - self.cable_every_mm / 2
         half = self.cable_width_mm / 2
         inside = between(half, half - 1.5, np.abs(centre))
@@ -109,12 +107,12 @@ class SweaterKnit:
             slope = np.cos(phase)
             offset = (centre - middle) / (0.56 * half)
             body = np.sqrt(np.clip(1 - offset**2, 0, 1)) * (0.8 + 0.3 * slope)
-            loops = self._stitches(offset * self.stitch_mm * 1.0, v - centre * slope * 0.5)
-            tone = np.where(body > best, 0.35 * loops + 0.65 * np.clip(body, 0, 1), tone)
+            loops = self._stitches(offset * self.stitch_mm * 1.5, v + centre * slope * 0.5)
+            tone = np.where(body > best, 0.62 * loops + 0.38 * np.clip(body, 0, 1), tone)
             best = np.maximum(best, body)
         gutter = between(half + 4, half + 1, np.abs(centre)) * (1 - inside)
         stitch = stitch * (1 - inside) * (1 - 0.45 * gutter) + tone * inside
-        rope = 2.6 * np.clip(best, 0, 1.1) + 0.4 * tone
+        rope = 2.4 * np.clip(best, 0, 1.1) + 0.6 * tone
         relief = relief * (1 - inside) + (rope - 0.8 * gutter) * inside - 0.6 * gutter
         return np.asarray(stitch, dtype=np.float32), np.asarray(relief, dtype=np.float32)
 
@@ -132,7 +130,7 @@ class Velvet:
         pile = noise(u, v, 0.7, 1.1, self.seed + 2)
         tint = 0.78 + 0.09 * stroke + 0.07 * pile
         colour = linear(self.colour) * np.clip(tint, 0.15, 2).astype(np.float32)[..., None]
-        return Surface(colour, 0.03 * pile, 0.0, 1.6)
+        return Surface(colour, 0.03 * pile, 0.0, 2.4)
 
 
 @dataclass(frozen=True)

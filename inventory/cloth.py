@@ -71,9 +71,7 @@ def shrinkage_for(panel: Panel) -> Shrinkage | None:
 
 def places_of(rows: list[Flaw] | list[Detail]) -> list[Place]:
     """Flaws or details as places on their panel, each under its own words."""
-    return [
-        Place(str(row), tuple((x, y) for x, y in row.points_mm), row.radius_mm) for row in rows
-    ]
+    return [Place(str(row), tuple((x, y) for x, y in row.points_mm), row.radius_mm) for row in rows]
 
 
 def usable_of(panel: Panel, shrinkage: Shrinkage | None) -> UsableCloth:

@@ -15,7 +15,6 @@ from shared.middleware import WorkshopRequest
 from shared.units import MM2_PER
 
 
-
 def _collections(request: WorkshopRequest) -> Any:
     return Collection.objects.of(request.workshop)
 
@@ -57,9 +56,7 @@ class GarmentFilter(filters.FilterSet):
     )
     colour = filters.ChoiceFilter(choices=Colour, empty_label="Any")
     status = filters.ChoiceFilter(label="On the bench", choices=Status, empty_label="Any")
-    least_area = filters.NumberFilter(
-        label="Usable cloth at least", method="by_area", min_value=0
-    )
+    least_area = filters.NumberFilter(label="Usable cloth at least", method="by_area", min_value=0)
     order = filters.OrderingFilter(
         label="Sorted by",
         fields=(
@@ -117,5 +114,3 @@ class GarmentFilter(filters.FilterSet):
     def by_area(self, rows: GarmentQuerySet, name: str, value: Any) -> GarmentQuerySet:
         assert self.request is not None  # noqa: S101 - for the type checker
         return rows.filter(usable_mm2__gte=float(value) * MM2_PER[self.request.units])
-
-

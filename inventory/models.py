@@ -244,7 +244,9 @@ class PanelArea(WorkshopRecord):
         abstract = True
         ordering = ["pk"]
         constraints = [
-            models.CheckConstraint(condition=within("radius_mm", 0.1, 5000), name="%(class)s_radius")
+            models.CheckConstraint(
+                condition=within("radius_mm", 0.1, 5000), name="%(class)s_radius"
+            )
         ]
 
 
@@ -328,5 +330,3 @@ class ConditionNote(WorkshopRecord):
 
     def __str__(self) -> str:
         return self.text
-
-

@@ -37,7 +37,9 @@ def prepared(upload: IO[bytes], said_type: str) -> tuple[ContentFile[bytes], Con
         if isinstance(error, PhotoError):
             raise
         raise PhotoError("This picture is damaged and cannot be read.") from None
-    return _as_jpeg(upright, LONG_SIDE_PX, "full.jpg"), _as_jpeg(upright, SMALL_SIDE_PX, "small.jpg")
+    return _as_jpeg(upright, LONG_SIDE_PX, "full.jpg"), _as_jpeg(
+        upright, SMALL_SIDE_PX, "small.jpg"
+    )
 
 
 _TOO_LARGE = "This picture has more than 40 million points. Choose a smaller size in the camera."

@@ -87,6 +87,10 @@ class PatternPiece(WorkshopRecord):
     def __str__(self) -> str:
         return self.name
 
+    @property
+    def count_as_drawn(self) -> int:
+        return self.count - self.mirrored
+
 
 class KeepsakeQuerySet(WorkshopQuerySet["Keepsake"]):
     def here(self) -> Self:

@@ -60,9 +60,7 @@ def first_workshop(request: HttpRequest) -> HttpResponse:
         with transaction.atomic():
             user = form.save()
             workshop = Workshop.objects.create(name=form.cleaned_data["workshop"])
-            Member.objects.create(
-                user=user, workshop=workshop, units=form.cleaned_data["units"]
-            )
+            Member.objects.create(user=user, workshop=workshop, units=form.cleaned_data["units"])
             workshop_made.send(Workshop, workshop=workshop)
         login(request, user)
         messages.success(request, "Your workshop is open. Take in the first garment when you like.")

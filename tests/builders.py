@@ -27,9 +27,7 @@ def garment(in_: Collection, fibres: dict[str, float] | None = None, **facts: An
     facts = {"kind": "shirt", "name": "Blue shirt", "construction": "plain-weave", **facts}
     row = Garment.objects.create(workshop=in_.workshop, collection=in_, **facts)
     for fibre, percent in ({"cotton": 100.0} if fibres is None else fibres).items():
-        FibreShare.objects.create(
-            workshop=in_.workshop, garment=row, fibre=fibre, percent=percent
-        )
+        FibreShare.objects.create(workshop=in_.workshop, garment=row, fibre=fibre, percent=percent)
     return row
 
 

@@ -1,7 +1,6 @@
 """What every test can ask for: two workshops that must never meet, and a data folder that goes."""
 
 import os
-from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
@@ -14,12 +13,11 @@ from tests.browser.chromium import HOW_TO_GET_IT, find_chromium
 
 
 @pytest.fixture(autouse=True)
-def own_data_folder(settings: Any, tmp_path: Path) -> Iterator[None]:
+def own_data_folder(settings: Any, tmp_path: Path) -> None:
     """Photographs go to a folder of the test; checks run at once, in the same process."""
     settings.MEDIA_ROOT = tmp_path / "photos"
     settings.TASKS = {"default": {"BACKEND": "django.tasks.backends.immediate.ImmediateBackend"}}
     settings.PASSWORD_HASHERS = ["django.contrib.auth.hashers.MD5PasswordHasher"]
-    yield
 
 
 @pytest.fixture

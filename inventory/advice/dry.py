@@ -107,20 +107,23 @@ _LABEL_WORDS = {
 
 def _never_tumbled(cloth: KnownCloth) -> tuple[str, Fact[bool]] | None:
     for family, fact in NEVER_TUMBLED["family"].items():
-        if any(fibre.family == family for fibre in cloth.fibres):
-            return family, fact
+        for fibre in cloth.fibres:
+            if fibre.family == family:
+                return fibre.label.lower(), fact
     for name, fact in NEVER_TUMBLED["fibre"].items():
         if cloth.has(name):
             return name, fact
     fact_of_form = NEVER_TUMBLED["construction"].get(cloth.form)
-    return None if fact_of_form is None else (cloth.form, fact_of_form)
+    if fact_of_form is None:
+        return None
+    return f"{cloth.form.replace('-', ' ')} cloth", fact_of_form
 
 
 def _unbelievable(never: tuple[str, Fact[bool]]) -> Notice:
     what, fact = never
     return notice(
-        f"The label allows a tumble dryer, which {what} cloth is not known to stand; it is "
-        "dried without one.",
+        f"The label allows a tumble dryer, which {what} is not known to stand; it is dried "
+        "without one.",
         "A label that cannot be true may belong to another garment or have been misread.",
         fact,
     )
@@ -133,7 +136,7 @@ def _must_not(cloth: KnownCloth, limit: DryLimit) -> tuple[Notice, ...]:
     return (
         notice(
             "Do not tumble dry it.",
-            f"Heat and tumbling do lasting harm to {never[0]} cloth.",
+            f"Heat and tumbling do lasting harm to {never[0]}.",
             never[1],
         ),
     )

@@ -5,13 +5,13 @@ holes and age allow, always after a test patch; otherwise it is sewn in. A stuff
 pulls at every seam, so cloth that stretches is stopped before it is cut.
 """
 
-from inventory.advice.facts import Fact
 from inventory.advice.interfacing_facts import (
     ANTIQUE_UNFUSED,
     FIRM_ENOUGH,
     FIRM_FORMS,
     FITS_KNITS,
     FUSE_LEAST_C,
+    HEAVIEST_BACKING_G_M2,
     HEAVY_FROM_G_M2,
     INTERFACING_CLASSES,
     NEVER_FUSED_FORMS,
@@ -41,7 +41,9 @@ def interfacing_of(cloth: KnownCloth, press: PressAdvice) -> Finding[Interfacing
     attach, structure = _choice(cloth, fusible=unfused is None)
     mass_g_m2, mass_reasons = _mass(cloth, attach)
     part = InterfacingAdvice(
-        text=interfacing_sentence(cloth, attach, structure, mass_g_m2, press),
+        text=interfacing_sentence(
+            cloth, attach, structure, mass_g_m2, press, may_be_tried=unfused is None
+        ),
         reasons=(*_reasons(cloth, attach, structure, unfused), *mass_reasons),
         attach=attach,
         structure=structure,
@@ -93,7 +95,7 @@ def _wants_backing(cloth: KnownCloth) -> bool:
         return cloth.frailty >= 2
     if _stretches(cloth) or cloth.frailty >= 2 or cloth.is_knit:
         return True
-    mass_g_m2 = cloth.middle_mass_g_m2
+    mass_g_m2 = cloth.ground_mass_g_m2
     is_heavy = mass_g_m2 is not None and mass_g_m2 >= HEAVY_FROM_G_M2
     return not (is_heavy or cloth.form in FIRM_FORMS)
 
@@ -112,10 +114,13 @@ def _mass(cloth: KnownCloth, attach: str) -> tuple[tuple[float, float] | None, t
         return None, ()
     fact = next(fact for start, fact in reversed(INTERFACING_CLASSES) if ceiling >= start)
     low, high = fact.value
+    if attach == "sew-in":
+        # Woven backing is sold heavier than glued: up to the cloth's own weight will do.
+        high = HEAVIEST_BACKING_G_M2.value
     mass_g_m2 = (round(min(low, ceiling), 1), round(min(high, ceiling), 1))
     return mass_g_m2, (
         reason("Interfacing is about as heavy as the cloth or lighter.", NEVER_HEAVIER),
-        reason(f"The class for cloth of this weight is {low:g} to {high:g} g/m².", fact),
+        reason(f"For cloth of this weight, {low:g} to {high:g} g/m² is usual.", fact),
     )
 
 
@@ -123,7 +128,7 @@ def _most_mass(cloth: KnownCloth) -> float | None:
     """The mass the interfacing must not pass: weighed, or the usual one if that is less."""
     usual = cloth.construction.mass_g_m2.value if cloth.construction else None
     if cloth.mass_g_m2 is None or usual is None:
-        return cloth.middle_mass_g_m2
+        return cloth.ground_mass_g_m2
     return min(cloth.mass_g_m2, usual[1])
 
 

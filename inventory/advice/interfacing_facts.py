@@ -40,6 +40,7 @@ INTERFACING_CLASSES: tuple[tuple[float, Fact[tuple[float, float]]], ...] = (
     (300, memory((70.0, 120.0))),
 )
 
+HEAVIEST_BACKING_G_M2: Fact[float] = memory(120.0)
 NEVER_HEAVIER: Fact[bool] = published(True, INTERFACINGS)
 TEST_FIRST: Fact[bool] = published(True, INTERFACINGS)
 FITS_KNITS: Fact[bool] = published(True, SEWING_TEXTBOOK)

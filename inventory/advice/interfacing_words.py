@@ -11,6 +11,10 @@ _STRETCH_TEST = (
     f"Check a finished scrap: 100 mm should stretch to no more than "
     f"{100 + STRETCH_LIMIT_PCT.value:g} mm either way."
 )
+_PRE_SHRINK = (
+    "Shrink the interfacing first: lay it folded in hot water until the water is cool, blot "
+    "it and dry it flat."
+)
 
 
 def interfacing_sentence(
@@ -19,18 +23,23 @@ def interfacing_sentence(
     structure: str | None,
     mass_g_m2: tuple[float, float] | None,
     press: PressAdvice,
+    *,
+    may_be_tried: bool,
 ) -> str:
-    """What to back ``cloth`` with, as one sentence."""
+    """What to back ``cloth`` with, as one sentence.
+
+    ``may_be_tried`` says whether fusing is open to a test where sewing in is advised.
+    """
     if attach == "none":
         return "It needs no interfacing: the cloth is firm enough for a toy."
     weight = _weight_words(mass_g_m2)
     if attach == "fusible":
         kind = "knit (tricot)" if structure == "knit" else structure
         return (
-            f"Fuse a {kind} interfacing{weight} to the whole panel before the pieces are "
-            f"cut, at no more than {press.max_c} °C, once a test patch has held."
+            f"Fuse a {kind} interfacing{weight} to the whole panel{_but_the_print(cloth)} before "
+            f"the pieces are cut, at no more than {press.max_c} °C, once a test patch has held."
         )
-    if cloth.has("silk") and cloth.frailty < 3:
+    if may_be_tried:
         return (
             f"Baste a sewn-in layer of soft woven cotton or silk{weight} behind every piece; "
             "fuse only if a test patch at low heat, without steam, shows no mark."
@@ -45,12 +54,12 @@ def how_words(cloth: KnownCloth, attach: str, structure: str | None, press: Pres
     if attach == "sew-in":
         return _sewn_in_words(cloth)
     low, high = FUSE_SECONDS.value
-    steam = "with a little steam" if press.steam else "without steam"
+    steam = "with steam" if press.steam else "without steam"
     pressing = (
         f"Press it through a cloth, {steam}, {low} to {high} seconds in each place without "
         "sliding, and let it cool flat before it is moved."
     )
-    return f"{_direction_words(cloth, structure)} {pressing} {_STRETCH_TEST}"
+    return f"{_PRE_SHRINK} {_direction_words(cloth, structure)} {pressing} {_STRETCH_TEST}"
 
 
 def _direction_words(cloth: KnownCloth, structure: str | None) -> str:
@@ -71,17 +80,24 @@ def _direction_words(cloth: KnownCloth, structure: str | None) -> str:
 
 
 def _sewn_in_words(cloth: KnownCloth) -> str:
-    stretch = f" {_STRETCH_TEST}" if cloth.is_knit or cloth.most_stretch_pct >= 15 else ""
+    may_stretch = cloth.is_knit or cloth.most_stretch_pct >= 15 or cloth.construction is None
+    stretch = f" {_STRETCH_TEST}" if may_stretch else ""
     return (
-        "Cut the layer from the same pattern piece, on the straight grain, baste it to the "
-        "wrong side inside the seam allowance all round while the cloth lies relaxed, and "
+        f"{_PRE_SHRINK} Cut the layer from the same pattern piece, on the straight grain, "
+        "baste it to the wrong side inside the seam allowance all round while the cloth lies relaxed, and "
         f"sew the two as one.{stretch}"
     )
 
 
 def _weight_words(mass_g_m2: tuple[float, float] | None) -> str:
     if mass_g_m2 is None:
-        return ", lighter than the cloth"
+        return ", lighter than the cloth,"
     low, high = mass_g_m2
     span = f"{low:g}" if low == high else f"{low:g} to {high:g}"
     return f" of about {span} g/m²"
+
+
+def _but_the_print(cloth: KnownCloth) -> str:
+    if "rubber-print" not in cloth.conditions:
+        return ""
+    return ", stopping short of the rubbery print (baste a woven patch behind that),"

@@ -80,6 +80,11 @@ class KnownCloth:
         return None if masses is None else (masses[0] + masses[1]) / 2
 
     @property
+    def ground_mass_g_m2(self) -> float | None:
+        """The mass of the cloth that is sewn: under sequins and beads it is not known."""
+        return None if self.form == "sequinned" else self.middle_mass_g_m2
+
+    @property
     def most_stretch_pct(self) -> float:
         """The larger stretch, measured or else usual for the construction."""
         return max(self.stretch_pct("along"), self.stretch_pct("across"))

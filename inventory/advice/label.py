@@ -111,7 +111,7 @@ def read_mark(part: str, text: str) -> str:
     by_word = {tidy_name(value): value for value in values} | WORDS[part]
     word = tidy_name(text)
     if word not in by_word:
-        raise UnknownName(f"{part} mark", text, nearest_names(word, by_word))
+        raise UnknownName(f"{part} mark", text, nearest_names(word, by_word) or tuple(values))
     return by_word[word]
 
 

@@ -46,10 +46,12 @@ def needle_of(cloth: KnownCloth) -> Finding[NeedleAdvice]:
     point, sizes = _choice(cloth)
     thin, thick = sizes.value
     us = (us_of_nm(thin), us_of_nm(thick))
+    unsure = "; if the cloth proves a knit, change to a ball point"
+    unsure = unsure if cloth.construction is None else ""
     part = NeedleAdvice(
         text=(
             f"Use a new {POINT_WORDS[point]} needle, Nm {thin} to {thick} "
-            f"(US {us[0]} to {us[1]}), and the thinnest that takes the thread."
+            f"(US {us[0]} to {us[1]}), and the thinnest that takes the thread{unsure}."
         ),
         reasons=_reasons(cloth, point, sizes),
         point=point,

@@ -66,7 +66,9 @@ def _fibre_layer(cloth: KnownCloth) -> _Heat:
         return _Heat(IronLimit(dots, dots_ceiling_c(dots), False), (why,))
     fibre = cloth.most_delicate(lambda each: _fibre_ceiling_c(each.iron_dots, each.iron_found_c))
     if fibre.iron_dots.value == 0:
-        return _Heat(NO_IRON, (reason(f"{fibre.label} is not ironed.", fibre.iron_dots),))
+        return _Heat(
+            NO_IRON, (reason(f"An iron is too hot for {fibre.label.lower()}.", fibre.iron_dots),)
+        )
     max_c = _fibre_ceiling_c(fibre.iron_dots, fibre.iron_found_c)
     dots = fibre.iron_dots.value
     fact = fibre.iron_dots

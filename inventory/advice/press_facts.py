@@ -99,7 +99,7 @@ FORM_PRESS: dict[str, Fact[PressForm]] = {
         PressForm(
             "press",
             1,
-            "only where it must be, from the wrong side, without pressure",
+            "only where it must be and without pressure, from the wrong side",
             "Heat glazes and flattens fleece.",
         )
     ),

@@ -16,10 +16,10 @@ def press_sentence(cloth: KnownCloth, limit: IronLimit, touch: str, press_cloth:
     heat = f"{DOT_WORDS[limit.dots]}, {limit.max_c} °C at most"
     if touch == "hover":
         return f"Do not rest the iron on it; hold it just above and steam it {how}, set to {heat}."
-    steam = "with a little steam" if limit.steam else "dry, without steam"
-    through = " through a pressing cloth" if press_cloth else ""
+    through = " through a pressing cloth," if press_cloth else ""
     light = ""
     if form and form.value.touch == "hover":
-        light = ", only where it must be and without pressure"
+        light = " only where it must be and without pressure,"
+    steam = "with steam" if limit.steam else "without steam"
     test = "" if cloth.fibres else ", after a test on a hidden place"
-    return f"Press it {how}{through}, {steam}, at {heat}{light}{test}."
+    return f"Press it{light}{through} {how}, {steam}, at {heat}{test}."

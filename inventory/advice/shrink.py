@@ -92,7 +92,7 @@ def _weighted(parts: list[tuple[tuple[float, float], float]]) -> tuple[float, fl
     total = sum(share for _, share in parts)
     low = sum(pct[0] * share for pct, share in parts) / total
     high = sum(pct[1] * share for pct, share in parts) / total
-    return (round(low, 2), round(high, 2))
+    return (round(low, 1), round(high, 1))
 
 
 def _range(pct: tuple[float, float]) -> str:
@@ -100,12 +100,12 @@ def _range(pct: tuple[float, float]) -> str:
 
 
 def _sentence(shrink: Shrink, wash: WashMethod) -> str:
-    along, across = _range(shrink.along_pct), _range(shrink.across_pct)
     if shrink.along_pct[1] == 0 and shrink.across_pct[1] == 0:
         return "Plan for no shrinkage as long as it is kept dry."
+    loss = f"{_range(shrink.along_pct)} along the grain and {_range(shrink.across_pct)} across it"
+    if shrink.along_pct == shrink.across_pct:
+        loss = f"{_range(shrink.along_pct)} both along and across the grain"
     if wash in (WashMethod.NONE, WashMethod.SPOT):
-        return f"Plan for a loss of {along} along and {across} across from pressing."
-    return (
-        f"Plan for a loss of {along} along and {across} across until you have measured it "
-        "before and after washing."
-    )
+        return f"Plan for a loss of {loss} from pressing and fusing, though it is not soaked."
+    cleaned = "cleaning" if wash is WashMethod.PROFESSIONAL else "washing"
+    return f"Plan for a loss of {loss}, until you have measured it before and after {cleaned}."

@@ -55,7 +55,7 @@ def _lengths(cloth: KnownCloth) -> tuple[float, float, tuple[Reason, ...]]:
     if cloth.frailty >= 3:
         why = reason("Many needle holes weaken weak cloth further.", WEAK_SEAM_MM)
         return WEAK_SEAM_MM.value, TOY_SEAM_MM.value[1], (why,)
-    mass_g_m2 = cloth.middle_mass_g_m2
+    mass_g_m2 = cloth.ground_mass_g_m2
     if mass_g_m2 is not None and mass_g_m2 >= HEAVY_FROM_G_M2:
         why = reason("Short stitches bunch up in thick cloth.", HEAVY_SEAM_MM)
         return HEAVY_SEAM_MM.value, TOY_SEAM_MM.value[1], (why,)
@@ -99,7 +99,7 @@ def thread_of(cloth: KnownCloth) -> Finding[ThreadAdvice]:
 def _thread(cloth: KnownCloth) -> tuple[Fact[str], str]:
     if cloth.is_hide:
         return LEATHER_THREAD, "Tanned leather rots cotton thread."
-    mass_g_m2 = cloth.middle_mass_g_m2
+    mass_g_m2 = cloth.ground_mass_g_m2
     if cloth.has("silk") or cloth.form in ("chiffon", "lace", "satin") or cloth.frailty >= 3:
         return FINE_THREAD, "Thread stronger than the cloth cuts it at the seam."
     if mass_g_m2 is not None and mass_g_m2 >= HEAVY_FROM_G_M2:

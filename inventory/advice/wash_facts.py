@@ -12,8 +12,8 @@ from inventory.advice.sources import (
 )
 
 
-def _limit(method: WashMethod, max_c: int | None) -> WashLimit:
-    return WashLimit(method, max_c, max_c)
+def _limit(method: WashMethod, max_c: int, top_c: int | None = None) -> WashLimit:
+    return WashLimit(method, max_c, top_c or max_c)
 
 
 # The roughest wash for a construction when there is no label, whatever the fibre.
@@ -23,9 +23,9 @@ FORM_WASH: dict[str, Fact[WashLimit]] = {
     "lace": common(_limit(WashMethod.HAND, 30)),
     "chiffon": common(_limit(WashMethod.HAND, 30)),
     "brocade": common(_limit(WashMethod.SPOT, 30)),
-    "corduroy": common(_limit(WashMethod.MACHINE_MILD, 40)),
-    "denim": common(_limit(WashMethod.MACHINE_MILD, 40)),
-    "flannel": common(_limit(WashMethod.MACHINE_MILD, 40)),
+    "corduroy": common(_limit(WashMethod.MACHINE_MILD, 40, 60)),
+    "denim": common(_limit(WashMethod.MACHINE_MILD, 40, 60)),
+    "flannel": common(_limit(WashMethod.MACHINE_MILD, 40, 60)),
     "sweater-knit": common(_limit(WashMethod.HAND, 30)),
     "fleece": common(_limit(WashMethod.MACHINE_MILD, 30)),
     "felt": common(_limit(WashMethod.SPOT, 30)),

@@ -34,6 +34,11 @@ def wash_sentence(cloth: KnownCloth, method: WashMethod, max_c: int | None) -> s
     if method is WashMethod.PROFESSIONAL:
         return _professional(cloth)
     how = _WET[method].format(max_c=max_c)
+    if "mould" in cloth.conditions:
+        return (
+            "Clean off the mould first, as described below; then test the colour on a hidden "
+            f"place and, if none comes off, {_lower_first(how)}."
+        )
     if "blood" in cloth.conditions and WASH_ORDER[method] >= WASH_ORDER[WashMethod.HAND]:
         return (
             "Test the colour on a hidden place, rinse the blood out in cold water with "

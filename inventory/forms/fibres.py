@@ -9,7 +9,17 @@ from inventory.advice.fibres import FIBRES
 from inventory.models import FibreShare, Garment
 
 ROWS = (1, 2, 3, 4)
-COMMON = ("cotton", "polyester", "wool", "viscose", "polyamide", "elastane", "acrylic", "silk", "flax")
+COMMON = (
+    "cotton",
+    "polyester",
+    "wool",
+    "viscose",
+    "polyamide",
+    "elastane",
+    "acrylic",
+    "silk",
+    "flax",
+)
 
 
 def fibre_choices() -> list[tuple[str, Any]]:
@@ -54,7 +64,9 @@ class FibreRows(forms.Form):
         data = super().clean() or self.cleaned_data
         data["shares"] = self._shares(data)
         if data["shares"] and data.get("has_no_label"):
-            self.add_error("has_no_label", "Either there is no label or there are fibres: not both.")
+            self.add_error(
+                "has_no_label", "Either there is no label or there are fibres: not both."
+            )
         return data
 
     def _shares(self, data: dict[str, Any]) -> list[tuple[str, float]]:
@@ -75,7 +87,8 @@ class FibreRows(forms.Form):
         total = sum(percent for _, percent in shares)
         if shares and not self.errors and abs(total - 100) > 0.01:
             self.add_error(
-                f"percent_{named[-1][0]}", f"The fibres add up to {total:g} %. They must make 100 %."
+                f"percent_{named[-1][0]}",
+                f"The fibres add up to {total:g} %. They must make 100 %.",
             )
         return shares
 

@@ -79,7 +79,10 @@ class TakeInForm(FibreRows):
     field_order: ClassVar = ["collection", "new_collection", "kind", "photo", "name"]
 
     collection = forms.ModelChoiceField(
-        Collection.objects.none(), label="Collection", required=False, empty_label="A new collection"
+        Collection.objects.none(),
+        label="Collection",
+        required=False,
+        empty_label="A new collection",
     )
     new_collection = forms.CharField(
         label="Name of the new collection",

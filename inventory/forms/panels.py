@@ -237,5 +237,3 @@ class PlaceForm(forms.Form):
     @property
     def corner_rows(self) -> list[tuple[int, forms.BoundField, forms.BoundField]]:
         return Corners.rows(self, MARK_ROWS) if self.drawn == "corners" else []
-
-

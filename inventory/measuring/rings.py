@@ -51,7 +51,9 @@ def _checked(number: int, point: Sequence[float]) -> Point:
 
 
 def _without_repeats(points: list[Point]) -> list[Point]:
-    kept = [p for n, p in enumerate(points) if n == 0 or math.dist(p, points[n - 1]) > SAME_POINT_MM]
+    kept = [
+        p for n, p in enumerate(points) if n == 0 or math.dist(p, points[n - 1]) > SAME_POINT_MM
+    ]
     if len(kept) > 1 and math.dist(kept[0], kept[-1]) <= SAME_POINT_MM:
         kept.pop()
     return kept

@@ -41,7 +41,9 @@ MEASURES: dict[str, tuple[Measure, ...]] = {
         Measure("hem_width", "Hem width", "Along the lower edge."),
         Measure("shoulder_width", "Shoulder width", "Shoulder tip to shoulder tip."),
         Measure("length", "Length", "Highest shoulder point to hem."),
-        Measure("armhole_depth", "Armhole depth", "Highest shoulder point down to the armpit line."),
+        Measure(
+            "armhole_depth", "Armhole depth", "Highest shoulder point down to the armpit line."
+        ),
         Measure("neck_width", "Neck width", "Across the neckline."),
         Measure("neck_depth", "Neck depth", "Highest shoulder point down to the neckline."),
         Measure("shoulder_drop", "Shoulder drop", "How far the shoulder slopes down.", 45.0),

@@ -46,7 +46,13 @@ def garments(request: WorkshopRequest) -> HttpResponse:
     return render(
         request,
         "inventory/garments.html",
-        {"filter": found, "page": page, "kept": kept.urlencode(), "asked": asked, "nav": "garments"},
+        {
+            "filter": found,
+            "page": page,
+            "kept": kept.urlencode(),
+            "asked": asked,
+            "nav": "garments",
+        },
     )
 
 
@@ -219,5 +225,3 @@ def add_note(request: WorkshopRequest, pk: int) -> HttpResponse:
             "back": row.get_absolute_url(),
         },
     )
-
-

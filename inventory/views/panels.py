@@ -25,7 +25,11 @@ def add_panel(request: WorkshopRequest, pk: int) -> HttpResponse:
         return render(
             request,
             "inventory/choose_shape.html",
-            {"garment": garment, "shapes": [shape_picture(shape) for shape in PanelShape], "nav": "garments"},
+            {
+                "garment": garment,
+                "shapes": [shape_picture(shape) for shape in PanelShape],
+                "nav": "garments",
+            },
         )
     return _panel_page(request, Panel(garment=garment, workshop=garment.workshop), shape)
 
@@ -76,9 +80,7 @@ def sketch(request: WorkshopRequest) -> HttpResponse:
         return render(request, "inventory/panel_form.html#sketch", part)
     cloth = usable_cloth(outline, grain_deg=grain_deg)
     drawing = bare_drawing(outline, cloth, grain_deg, request.units)
-    return render(
-        request, "inventory/panel_form.html#sketch", {"drawing": drawing, "cloth": cloth}
-    )
+    return render(request, "inventory/panel_form.html#sketch", {"drawing": drawing, "cloth": cloth})
 
 
 @require_GET
@@ -101,9 +103,7 @@ def panel(request: WorkshopRequest, pk: int) -> HttpResponse:
 def add_place(request: WorkshopRequest, pk: int, what: str) -> HttpResponse:
     row = panel_for(request.workshop, pk)
     drawn = "corners" if request.GET.get("drawn") == "corners" else "circle"
-    form = PlaceForm(
-        request.POST or None, panel=row, what=what, drawn=drawn, units=request.units
-    )
+    form = PlaceForm(request.POST or None, panel=row, what=what, drawn=drawn, units=request.units)
     if request.method == "POST" and form.is_valid():
         with transaction.atomic():
             form.save()
@@ -160,4 +160,3 @@ def _remeasure(request: WorkshopRequest, row: Panel) -> None:
     fresh = panel_for(request.workshop, row.pk)
     measure(fresh)
     fresh.save(update_fields=["area_mm2", "usable_area_mm2"])
-

@@ -11,6 +11,7 @@ from planning.coverage.board import Board
 from planning.coverage.engine import engine_name
 from planning.coverage.prepare import items_of, sheets_of
 from planning.coverage.problem import Placement, Problem, ProblemError
+from planning.coverage.prove import Prover
 from planning.coverage.search import Search
 from planning.coverage.sound import refuse_unsound
 from planning.coverage.spare import spare_of
@@ -56,7 +57,9 @@ def check(
 
         deadline = started + seconds - RESERVE_SECONDS
         with Search(board, [Whole(sheets, items, one_way=False)], deadline) as search:
-            search.run(go_on)
+            prover = Prover(problem)
+            search.run(go_on, prover)
+            proof = prover.proof
         notes = tuple(search.notes)
     word: Word = "covers" if board.is_full else "cannot" if proof else "undecided"
     return Verdict(

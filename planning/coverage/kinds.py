@@ -24,6 +24,11 @@ class Kind:
         """The least cloth that all its copies take."""
         return self.copies * self.area_mm2
 
+    @property
+    def piece_area_mm2(self) -> float:
+        """The area of one copy at its cut line."""
+        return float(self.shape.area)
+
     def turns_on(self, panel: Panel) -> tuple[Turn, ...]:
         """The turns allowed on a panel, both with their grain along +x."""
         return turns_of(self.piece, panel.one_way)

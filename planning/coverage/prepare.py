@@ -9,7 +9,7 @@ chords would give a little of the margin away.
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from shapely import MultiPolygon, Polygon, affinity
+from shapely import MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from planning.coverage.grain import Turn, turns_of, upright_deg

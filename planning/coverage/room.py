@@ -10,9 +10,9 @@ from dataclasses import dataclass
 from shapely import Polygon, affinity
 from shapely.geometry.base import BaseGeometry
 
+from planning.coverage.grain import upright_deg
 from planning.coverage.placing import placed
 from planning.coverage.problem import Outline, Panel, Piece, Problem
-from planning.coverage.grain import upright_deg
 from planning.coverage.rings import mended
 from planning.coverage.verify import TOLERANCE_MM
 

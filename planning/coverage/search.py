@@ -12,6 +12,7 @@ from typing import Protocol, Self
 from planning.coverage.board import Board, lay_of
 from planning.coverage.engine import Child, Heard, Job
 from planning.coverage.problem import Placement
+from planning.coverage.prove import Prover
 
 AT_ONCE = 2
 POLL_SECONDS = 0.1
@@ -55,14 +56,17 @@ class Search:
         for child in self._running:
             child.end()
 
-    def run(self, go_on: Callable[[], bool]) -> None:
-        """Search until the board is full, time is up, nothing is left to try or `go_on` is false."""
+    def run(self, go_on: Callable[[], bool], prover: Prover) -> None:
+        """Search until the board is full or a proof stands, or there is no time, way or will left."""
         while not self.board.is_full and self._left() > 0 and go_on():
+            if not prover.is_over:
+                prover.step()
             self._fill()
-            if not self._running:
+            if prover.proof or (prover.is_over and not self._running):
                 return
+            wait = min(POLL_SECONDS, self._left()) if prover.is_over else 0.0
             try:
-                heard = self._heard.get(timeout=max(0.0, min(POLL_SECONDS, self._left())))
+                heard = self._heard.get(timeout=max(0.0, wait))
             except queue.Empty:
                 continue
             self._take(heard)

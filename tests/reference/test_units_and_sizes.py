@@ -8,7 +8,9 @@ from shared.units import MM_PER, format_area, g_per_m2, oz_per_yd2, parse_length
 registry = pint.UnitRegistry()
 
 
-@pytest.mark.parametrize(("ours", "theirs"), [("mm", "mm"), ("cm", "cm"), ("m", "m"), ("in", "inch")])
+@pytest.mark.parametrize(
+    ("ours", "theirs"), [("mm", "mm"), ("cm", "cm"), ("m", "m"), ("in", "inch")]
+)
 def test_lengths_agree_with_pint(ours, theirs):
     # source: pint's unit registry; the inch of 25.4 mm is the 1959 agreement
     assert MM_PER[ours] == pytest.approx(registry.Quantity(1, theirs).to("mm").magnitude, rel=1e-12)
@@ -26,7 +28,8 @@ def test_an_ounce_a_square_yard_in_grams():
 
 
 @pytest.mark.parametrize(
-    ("oz_yd2", "expected"), [(4, 136), (5, 170), (6, 203), (8, 271), (10, 339), (12, 407), (16, 542)]
+    ("oz_yd2", "expected"),
+    [(4, 136), (5, 170), (6, 203), (8, 271), (10, 339), (12, 407), (16, 542)],
 )
 def test_the_trade_table_of_cloth_weights(oz_yd2, expected):
     # source: trade conversion table of cloth weights, recomputed

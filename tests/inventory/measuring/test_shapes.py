@@ -53,7 +53,9 @@ def test_measures_that_contradict_each_other_are_refused(shape, changed, words):
 
 
 def test_a_gore_that_widens_downwards_mirrors_one_that_narrows():
-    down = Polygon(outline_from("skirt-gore", {"waist_width": 160, "hem_width": 380, "length": 600}))
+    down = Polygon(
+        outline_from("skirt-gore", {"waist_width": 160, "hem_width": 380, "length": 600})
+    )
     up = Polygon(outline_from("skirt-gore", {"waist_width": 380, "hem_width": 160, "length": 600}))
     assert down.area == pytest.approx(up.area)
 

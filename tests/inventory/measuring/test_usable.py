@@ -55,7 +55,9 @@ PERCENT = st.floats(min_value=0, max_value=12)
 
 @settings(max_examples=60, deadline=None)
 @given(st.sampled_from([SQUARE, HOLLOW]), PERCENT, PERCENT, PERCENT, PERCENT)
-def test_the_sound_core_lies_inside_every_shrunk_panel(ring, low, spread, across_low, across_spread):
+def test_the_sound_core_lies_inside_every_shrunk_panel(
+    ring, low, spread, across_low, across_spread
+):
     shrinkage = Shrinkage((low, low + spread), (across_low, across_low + across_spread))
     panel = Polygon(ring)
     core, _ = sound_core(panel, [], shrinkage, 90)

@@ -1,0 +1,101 @@
+"""Whether no lay can exist, with the reason in a sentence; three proofs, the simplest first.
+
+Each is sound whatever the search does: margins are read sparingly, a shortage must exceed a
+thousandth of the need, and a second look by another method must agree. Where none holds, nothing
+is said: cloth that is not proven short may still be short.
+"""
+
+from collections.abc import Iterator
+
+from planning.coverage import second_look
+from planning.coverage.anywhere import Fit, fit_of
+from planning.coverage.kinds import Kind, kinds_of
+from planning.coverage.problem import Problem
+from planning.coverage.room import Room, rooms_of
+from planning.coverage.shortage import shortage_of
+from planning.coverage.verdict import Proof
+from planning.coverage.wording import area_sentence, nowhere_sentence
+
+SHORT_BY = 1.001  # a need must exceed what there is by this much, far above any rounding
+
+
+class Prover:
+    """Looks for a proof in short steps, so that a lay found meanwhile can end it."""
+
+    _END = object()
+
+    def __init__(self, problem: Problem) -> None:
+        self.proof: Proof | None = None
+        self._problem = problem
+        self._kinds = kinds_of(problem)
+        self._rooms = [room for panel in problem.panels for room in rooms_of(problem, panel)]
+        self._open = [
+            {
+                number
+                for number, room in enumerate(self._rooms)
+                if problem.may_come_from(kind.piece, room.panel)
+            }
+            for kind in self._kinds
+        ]
+        self._steps = self._look()
+        self.is_over = False
+
+    def step(self) -> None:
+        """Go on for a moment, or note that there is nothing more to do."""
+        if self.proof or next(self._steps, self._END) is self._END:
+            self.is_over = True
+
+    def _look(self) -> Iterator[None]:
+        self._try_area()
+        yield
+        for number in self._by_size():
+            yield from self._close_rooms(number)
+            if not self._open[number]:
+                self._try_nowhere(self._kinds[number])
+        self._try_area()
+
+    def _by_size(self) -> list[int]:
+        return sorted(range(len(self._kinds)), key=lambda number: -self._kinds[number].area_mm2)
+
+    def _close_rooms(self, number: int) -> Iterator[None]:
+        """Strike out the rooms where this kind fits nowhere."""
+        kind = self._kinds[number]
+        for room_number in sorted(self._open[number]):
+            room = self._rooms[room_number]
+            if fit_of(kind.shape, room.cloth, kind.turns_on(room.panel)) is Fit.NOWHERE:
+                self._open[number].discard(room_number)
+            yield
+
+    def _try_nowhere(self, kind: Kind) -> None:
+        allowed = [p for p in self._problem.panels if self._problem.may_come_from(kind.piece, p)]
+        if all(second_look.has_no_place(self._problem, kind, panel) for panel in allowed):
+            rooms = [room for room in self._rooms if room.panel in allowed]
+            self.proof = self.proof or Proof(
+                kind="fits_nowhere",
+                pieces=(kind.piece.id,),
+                panels=tuple(panel.id for panel in allowed),
+                need_mm2=kind.piece_area_mm2,
+                have_mm2=max((room.cloth.area for room in rooms), default=0.0),
+                text=nowhere_sentence(kind, allowed, rooms),
+            )
+
+    def _try_area(self) -> None:
+        short = shortage_of(
+            [kind.need_mm2 for kind in self._kinds],
+            [room.fillable_mm2 for room in self._rooms],
+            self._open,
+        )
+        if short and short.need_mm2 > SHORT_BY * short.have_mm2:
+            kinds = [self._kinds[number] for number in short.kinds]
+            if not second_look.is_short(self._problem, kinds, SHORT_BY):
+                return
+            rooms: list[Room] = [self._rooms[number] for number in short.rooms]
+            panels = tuple(dict.fromkeys(room.panel.id for room in rooms))
+            self.proof = self.proof or Proof(
+                kind="area",
+                pieces=tuple(dict.fromkeys(kind.piece.id for kind in kinds)),
+                panels=panels,
+                need_mm2=short.need_mm2,
+                have_mm2=short.have_mm2,
+                text=area_sentence(self._problem, kinds, panels, short),
+            )

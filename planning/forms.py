@@ -1,0 +1,141 @@
+"""Keepsakes: what is to be made, for whom, from what and by which rules."""
+
+from typing import Any, ClassVar
+
+from django import forms
+from django.db import transaction
+
+from inventory.models import Collection, Garment
+from planning.models import Keepsake, Pattern, PieceRule
+from shared.forms import LengthField
+from shared.models import Workshop
+from shared.units import LengthUnit
+
+AGES = (
+    (0, "A baby under 12 months"),
+    (12, "A child of 1 or 2"),
+    (36, "A child of 3 to 5"),
+    (72, "A child of 6 to 13"),
+    (168, "14 or older"),
+)
+
+
+def _age_band(age_months: int) -> int:
+    return max(low for low, _ in AGES if low <= age_months)
+
+
+def age_words(age_months: int | None) -> str:
+    """The age in the words of the form; nothing where it is not known."""
+    return "" if age_months is None else dict(AGES)[_age_band(age_months)]
+
+
+class KeepsakeForm(forms.ModelForm[Keepsake]):
+    recipient_age_months = forms.TypedChoiceField(
+        label="The youngest child it can reach",
+        choices=[("", "Not known yet"), *AGES],
+        coerce=int,
+        empty_value=None,
+        required=False,
+        help_text="In the house it goes to, not only who it is for. It decides on eyes and buttons.",
+    )
+
+    class Meta:
+        model = Keepsake
+        fields = (
+            "name",
+            "collection",
+            "pattern",
+            "recipient",
+            "recipient_age_months",
+            "purpose",
+            "notes",
+        )
+        help_texts: ClassVar = {"name": "For example “A bear for Ellen”."}
+        widgets: ClassVar = {"purpose": forms.RadioSelect()}
+
+    def __init__(self, *args: Any, workshop: Workshop, **kwargs: Any) -> None:
+        super().__init__(*args, **kwargs)
+        _only(self, "collection", Collection.objects.of(workshop))
+        _only(self, "pattern", Pattern.objects.of(workshop))
+        self.fields["pattern"].initial = Pattern.objects.of(workshop).first()
+        age = self.instance.recipient_age_months
+        if age is not None:
+            self.initial["recipient_age_months"] = _age_band(age)
+
+
+class RulesForm(forms.ModelForm[Keepsake]):
+    """The rules of the cutting table: margins, grain, and what may come from where."""
+
+    left_out = forms.ModelMultipleChoiceField(
+        Garment.objects.none(),
+        label="Garments left out",
+        required=False,
+        widget=forms.CheckboxSelectMultiple,
+        help_text="Ticked garments are not cut for this keepsake.",
+    )
+    grain_tolerance_deg = forms.FloatField(
+        label="Off the grain by at most, in degrees",
+        min_value=0,
+        max_value=45,
+        help_text="0 keeps every piece exactly on the grain.",
+    )
+
+    class Meta:
+        model = Keepsake
+        fields = ("left_out", "grain_tolerance_deg")
+
+    MARGINS: ClassVar = {
+        "clearance_mm": "Gap between pieces",
+        "edge_margin_mm": "Margin to the edges of a panel",
+        "flaw_margin_mm": "Margin round a flaw",
+    }
+
+    def __init__(self, *args: Any, units: LengthUnit, pieces: list[str], **kwargs: Any) -> None:
+        super().__init__(*args, **kwargs)
+        garments = Garment.objects.of(self.instance.workshop).here()
+        garments = garments.filter(collection=self.instance.collection)
+        _only(self, "left_out", garments)
+        for name, label in self.MARGINS.items():
+            self.fields[name] = LengthField(
+                label=label, unit=units, initial=getattr(self.instance, name)
+            )
+        self.pieces = {f"piece_{number}": piece for number, piece in enumerate(pieces)}
+        rules = list(self.instance.piece_rules.all()) if self.instance.pk else []
+        for name, piece in self.pieces.items():
+            self.fields[name] = forms.ModelMultipleChoiceField(
+                garments,
+                label=piece.capitalize(),
+                required=False,
+                widget=forms.CheckboxSelectMultiple,
+                initial=[rule.garment_id for rule in rules if rule.piece_name == piece],
+            )
+
+    @property
+    def piece_fields(self) -> list[forms.BoundField]:
+        return [self[name] for name in self.pieces]
+
+    @property
+    def margin_fields(self) -> list[forms.BoundField]:
+        return [self[name] for name in self.MARGINS]
+
+    @transaction.atomic
+    def save(self, commit: bool = True) -> Keepsake:
+        keepsake = self.instance
+        for name in self.MARGINS:
+            setattr(keepsake, name, self.cleaned_data[name])
+        super().save()
+        keepsake.piece_rules.all().delete()
+        PieceRule.objects.bulk_create(
+            PieceRule(
+                workshop=keepsake.workshop, keepsake=keepsake, piece_name=piece, garment=garment
+            )
+            for name, piece in self.pieces.items()
+            for garment in self.cleaned_data[name]
+        )
+        return keepsake
+
+
+def _only(form: forms.ModelForm[Keepsake], name: str, rows: Any) -> None:
+    field = form.fields[name]
+    assert isinstance(field, forms.ModelChoiceField)  # noqa: S101 - for the type checker
+    field.queryset = rows

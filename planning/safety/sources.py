@@ -1,0 +1,36 @@
+"""The papers the safety room rests on, named once each.
+
+"Read second-hand" marks a figure seen in a test house's, a law firm's or a trade body's restatement;
+"from memory" one that nobody has looked up yet. The law moves on: check it where the toy is made,
+sold and given.
+"""
+
+SMALL_PARTS_BAN = "16 CFR 1501.2 and 1500.18(a)(9) (eCFR, 15 September 2021)"
+GAUGE = "16 CFR 1501.4 and its Figure 1 (eCFR, 10 June 2026); 1.25 and 2.25 in read second-hand"
+GAUGE_SHALLOW = "16 CFR 1501.4 Figure 1; the shallow depth of 1.00 in from memory"
+EXCLUDED_SOFT = "16 CFR 1501.4(b)(2): paper, fabric, yarn, fuzz, elastic and string"
+AGE_JUDGED = "16 CFR 1501.2(b), as restated in a CPSC staff paper of 2001"
+SMALL_PARTS_LABEL = "16 CFR 1500.19, as restated with ASTM F963 5.11.2 (read second-hand)"
+EN71_GAUGE = "EN 71-1 clause 8.2 and Annex A.36; metric figures from memory"
+EN71_CUDDLY = "EN 71-1, scope: soft-filled toys to hold and cuddle count as for under 36 months"
+EN71_PULL = "EN 71-1, torque and tension tests, as restated by test houses (2019 to 2021)"
+EN71_CORDS = "EN 71-1:2005+A8 clause 5.4, read in a copy of the clause"
+US_ABUSE = "16 CFR 1500.51 to 1500.53 (CFR 2007 and 2011; table restated by a test house, 2020)"
+US_CORDS = "ASTM F963, cords of 300 mm and fixed loops of 360 mm (second-hand and from memory)"
+PUNCTURE = "16 CFR 1500.18(a)(3): stuffed animals with parts inside or outside that can puncture"
+MAGNETS = "16 CFR 1262 and EN 71-1: a magnet that fits the gauge, flux index 50 kG²mm² or more"
+BUTTON_CELLS = "16 CFR 1263 (Reese's Law) and 89 FR 65791 (13 August 2024)"
+SAFE_SLEEP_US = "American Academy of Pediatrics, safe sleep policy of 2022 (read in a summary)"
+SAFE_SLEEP_UK = "United Kingdom safer-sleep advice on clear cots (read second-hand, March 2025)"
+SLEEPWEAR = "16 CFR 1615 and 1616; 61 FR 47634 (9 September 1996)"
+TRIS = "The United States ban on TRIS-treated sleepwear in 1977 (from memory)"
+LEAD = "15 USC 1278a and 16 CFR 1303: 100 ppm in parts, 90 ppm in paint"
+US_DUTIES = "CPSC small-business guides (2009) and small-batch pages: certificate, tracking label"
+PENNSYLVANIA = "35 P.S. 5201 to 5209 as amended by Act 30 of 2024; 34 Pa. Code chapter 47"
+STATE_LAWS = "Trade-body summary of the stuffed-article laws of PA, MA and OH (2024 and 2025)"
+EU_DIRECTIVE = "Directive 2009/48/EC"
+EU_REGULATION = "Regulation (EU) 2025/2509 of 26 November 2025, which applies from 1 August 2030"
+UK_REGULATIONS = "Toys (Safety) Regulations 2011, SI 2011/1881; guidance of 11 December 2024"
+HOUSE_RULE = "House rule of this program, made from the rules above"
+COMMON_PRACTICE = "common practice, no source"
+FROM_MEMORY = "from memory, unconfirmed"

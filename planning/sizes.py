@@ -1,0 +1,73 @@
+"""Every size of a keepsake's pattern with what is known of it today, in words a page can trust.
+
+A verdict counts only while its fingerprint is that of the cloth, pattern and rules as they are now.
+"""
+
+from dataclasses import dataclass
+
+from planning.checking import is_current
+from planning.models import Keepsake, Lay, PatternSize, SizeCheck
+from planning.problems import Cloth, problem_of
+
+
+@dataclass(frozen=True, slots=True)
+class SizeRow:
+    """One size, its check if there was one, and whether that check still speaks of today."""
+
+    size: PatternSize
+    check: SizeCheck | None
+    is_current: bool
+    has_lay: bool
+
+    @property
+    def word(self) -> str:
+        """covers, cannot, undecided, or unchecked where nothing can be said today."""
+        if self.check is None or not self.is_current or not self.check.outcome:
+            return "unchecked"
+        return self.check.outcome
+
+    @property
+    def is_out_of_date(self) -> bool:
+        return self.check is not None and bool(self.check.outcome) and not self.is_current
+
+    @property
+    def covers(self) -> bool:
+        return self.word == SizeCheck.Outcome.COVERS
+
+
+@dataclass(frozen=True, slots=True)
+class Sizes:
+    """All sizes, largest first, and the largest that is covered today."""
+
+    rows: tuple[SizeRow, ...]
+    is_busy: bool
+
+    @property
+    def is_checked(self) -> bool:
+        """Whether any size has a verdict about the cloth as it is now."""
+        return any(row.word != "unchecked" for row in self.rows)
+
+    @property
+    def is_out_of_date(self) -> bool:
+        return any(row.is_out_of_date for row in self.rows)
+
+    @property
+    def largest_covered(self) -> SizeRow | None:
+        covered = [row for row in self.rows if row.covers]
+        return max(covered, key=lambda row: row.size.height_mm) if covered else None
+
+
+def sizes_of(keepsake: Keepsake, cloth: Cloth) -> Sizes:
+    sizes = keepsake.pattern.sizes.prefetch_related("pieces").order_by("-height_mm")
+    checks = {row.size_id: row for row in keepsake.checks.all()}
+    laid = set(
+        Lay.objects.of(keepsake.workshop)
+        .filter(check_row__keepsake=keepsake)
+        .values_list("check_row_id", flat=True)
+    )
+    rows = []
+    for size in sizes:
+        row = checks.get(size.pk)
+        current = bool(row and row.outcome) and is_current(row, problem_of(keepsake, size, cloth))
+        rows.append(SizeRow(size, row, current, bool(row) and row.pk in laid))
+    return Sizes(tuple(rows), any(row.is_busy for row in checks.values()))

@@ -1,0 +1,29 @@
+"""One way to each row: through the person's workshop, or not at all."""
+
+from django.shortcuts import get_object_or_404
+
+from planning.models import Keepsake, Pattern, PatternSize, SizeCheck
+from shared.models import Workshop
+
+
+def pattern_for(workshop: Workshop, pk: int) -> Pattern:
+    return get_object_or_404(Pattern.objects.of(workshop), pk=pk)
+
+
+def size_for(workshop: Workshop, pk: int) -> PatternSize:
+    rows = PatternSize.objects.of(workshop).select_related("pattern").prefetch_related("pieces")
+    return get_object_or_404(rows, pk=pk)
+
+
+def keepsake_for(workshop: Workshop, pk: int) -> Keepsake:
+    rows = Keepsake.objects.of(workshop).select_related(
+        "collection", "pattern", "chosen_size", "workshop"
+    )
+    return get_object_or_404(rows.prefetch_related("left_out", "checks__size"), pk=pk)
+
+
+def check_for(workshop: Workshop, pk: int) -> SizeCheck:
+    rows = SizeCheck.objects.of(workshop).select_related(
+        "keepsake__collection", "keepsake__pattern", "keepsake__workshop", "size__pattern"
+    )
+    return get_object_or_404(rows.prefetch_related("size__pieces"), pk=pk)
