@@ -324,7 +324,7 @@ def great_days() -> list[Photo]:
     wool = Weave(
         Bands("#2c3444"), Bands("#343c4c"), pitch_mm=0.5, twill=3, slub=0.05, fuzz=0.2, seed=211
     )
-    silk = Satin("#b98f86", gloss=0.7, seed=221)
+    silk = Satin("#b98f86", gloss=0.55, seed=221)
     velvet = Velvet("#5a2634", seed=231)
     return [
         Photo(

@@ -12,6 +12,7 @@ from typing import Any, Self
 
 from django.db import models
 from django.db.models import Q
+from django.db.models.functions import Coalesce
 from django.urls import reverse
 
 from inventory.choices import (
@@ -86,10 +87,13 @@ class GarmentQuerySet(WorkshopQuerySet["Garment"]):
 
     def with_usable_area(self) -> Self:
         """Add ``usable_mm2``: what the panels on the list yield together, 0 where none is."""
-        total = models.Sum("panels__usable_area_mm2", filter=Q(panels__removed_at=None))
+        panels = Panel.objects.filter(garment=models.OuterRef("pk"), removed_at=None)
+        panels = panels.order_by().values("garment")
+        total = panels.annotate(total=models.Sum("usable_area_mm2")).values("total")
+        count = panels.annotate(count=models.Count("pk")).values("count")
         return self.annotate(
-            usable_mm2=models.functions.Coalesce(total, 0.0),
-            panel_count=models.Count("panels", filter=Q(panels__removed_at=None)),
+            usable_mm2=Coalesce(models.Subquery(total), 0.0),
+            panel_count=Coalesce(models.Subquery(count), 0),
         )
 
 

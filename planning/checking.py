@@ -8,7 +8,7 @@ while it still holds, and *covers* is stored only with a lay that was verified h
 import logging
 import time
 from collections.abc import Sequence
-from datetime import datetime
+from datetime import datetime, timedelta
 from functools import partial
 from typing import Any
 
@@ -37,6 +37,7 @@ log = logging.getLogger(__name__)
 BUDGET_S = 20.0
 LONG_BUDGET_S = 120.0
 TELL_EVERY_S = 0.5
+FORGOTTEN_AFTER = timedelta(minutes=5)
 BUSY = (SizeCheck.State.WAITING, SizeCheck.State.RUNNING)
 
 
@@ -55,8 +56,6 @@ def ask(keepsake: Keepsake, sizes: Sequence[PatternSize], budget_s: float = BUDG
 
 def _queue(row: SizeCheck, budget_s: float) -> None:
     """Give the row a new run and hand it to the worker once that is saved."""
-    from planning.tasks import run_check  # the task imports this module
-
     SizeCheck.objects.filter(pk=row.pk).update(
         state=SizeCheck.State.WAITING,
         run=F("run") + 1,
@@ -68,21 +67,35 @@ def _queue(row: SizeCheck, budget_s: float) -> None:
         message="",
     )
     row.refresh_from_db(fields=["run"])
+    _enqueue(row)
+
+
+def _enqueue(row: SizeCheck) -> None:
+    from planning.tasks import run_check  # the task imports this module
+
     transaction.on_commit(partial(run_check.enqueue, row.pk, row.run))
 
 
 def take_up_again(now: datetime) -> int:
-    """Queue every check whose worker has gone silent. Safe to call at any time; says how many."""
-    silent = now - SILENT_AFTER
-    lost = SizeCheck.objects.filter(Q(state=SizeCheck.State.RUNNING, heard_at__lt=silent))
+    """Queue every check whose worker died. Safe to call at any time; says how many it took up.
+
+    A running check that has been silent starts afresh under a new number. One that has waited very
+    long is offered again under its own number, in case the worker that took it never began.
+    """
     count = 0
-    for row in lost:
+    silent = Q(state=SizeCheck.State.RUNNING, heard_at__lt=now - SILENT_AFTER)
+    for row in SizeCheck.objects.filter(silent):
         with transaction.atomic():
             # only one of several callers wins the row
-            if SizeCheck.objects.filter(
-                pk=row.pk, run=row.run, state=SizeCheck.State.RUNNING, heard_at__lt=silent
-            ).update(state=SizeCheck.State.WAITING):
+            won = SizeCheck.objects.filter(silent, pk=row.pk, run=row.run)
+            if won.update(state=SizeCheck.State.WAITING):
                 _queue(row, row.budget_s)
+                count += 1
+    forgotten = Q(state=SizeCheck.State.WAITING, asked_at__lt=now - FORGOTTEN_AFTER)
+    for row in SizeCheck.objects.filter(forgotten):
+        with transaction.atomic():
+            if SizeCheck.objects.filter(forgotten, pk=row.pk, run=row.run).update(asked_at=now):
+                _enqueue(row)
                 count += 1
     return count
 

@@ -14,19 +14,22 @@ class PageRenderer(TemplatesSetting):
     field_template_name = "shared/field.html"
 
 
-class LengthField(forms.CharField):
-    """A length as a person writes it; cleans to millimetres."""
+class LengthField(forms.Field):
+    """A length as a person writes it; cleans to millimetres, or None where it is left empty."""
+
+    widget = forms.TextInput
 
     def __init__(self, *, unit: LengthUnit = "cm", **options: Any) -> None:
-        super().__init__(max_length=24, **options)
+        super().__init__(**options)
         self.unit = unit
-        self.widget.attrs.setdefault("inputmode", "text")
-        self.widget.attrs.setdefault("autocomplete", "off")
+        self.widget.attrs.update({"autocomplete": "off", "maxlength": 24})
 
     def to_python(self, value: Any) -> Any:
-        text = super().to_python(value)
+        text = str(value or "").strip()
         if not text:
             return None
+        if len(text) > 24:
+            raise forms.ValidationError("That is too long to be a length.")
         try:
             return parse_length(text, self.unit)
         except LengthError as error:

@@ -133,7 +133,6 @@ TIME_ZONE = os.environ.get("BEARING_CLOTH_TIME_ZONE", "UTC")
 USE_TZ = True
 
 STATIC_URL = "static/"
-STATIC_ROOT = DATA_DIR / "static"
 WHITENOISE_USE_FINDERS = True
 MEDIA_ROOT = DATA_DIR / "photos"
 

@@ -1,4 +1,4 @@
-"""What the house tells its rooms. ``workshop_made`` is sent inside the transaction that makes one."""
+"""What the house tells its rooms: ``workshop_made``, sent inside the transaction that makes one."""
 
 from django.dispatch import Signal
 

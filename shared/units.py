@@ -45,7 +45,8 @@ _GLYPHS = {
     "⅔": "2/3",
 }
 _LENGTH = re.compile(
-    r"^(?P<whole>\d+(?:[.,]\d+)?)?\s*[- ]?\s*(?:(?P<top>\d+)\s*/\s*(?P<bottom>\d+))?\s*(?P<unit>\D*)$"
+    r"^(?P<whole>\d+(?:[.,]\d+)?)?\s*[- ]?\s*"
+    r"(?:(?P<top>\d+)\s*/\s*(?P<bottom>\d+))?\s*(?P<unit>\D*)$"
 )
 
 

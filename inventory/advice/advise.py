@@ -87,7 +87,7 @@ def advise(cloth: Cloth) -> Advice:
     wash = wash_of(known)
     dry = dry_of(known, wash.part.method)
     press = press_of(known)
-    shrink = shrink_of(known, wash.part.method)
+    shrink = shrink_of(known, wash.part.method, is_pressed=press.part.max_c is not None)
     interfacing = interfacing_of(known, press.part)
     needle, thread = needle_of(known), thread_of(known)
     stitch = stitch_of(known, interfacing.part)

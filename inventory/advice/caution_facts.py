@@ -160,12 +160,6 @@ CAUTIONS_BY_CONDITION: dict[str, tuple[Notice, ...]] = {
     ),
     "blood": (
         notice(
-            "If it may be washed, wash it by itself, the machine half full, at 60 °C or as hot "
-            "as it may be.",
-            "Heat above 40 °C, detergent and much water work together.",
-            published(True, f"{NHS_WASHING}; {HSE_BLOOD}"),
-        ),
-        notice(
             "If it is heavily soiled, or the person had an infection, discard it or ask for "
             "medical advice.",
             "Nobody can say from here that it is safe.",
@@ -217,12 +211,13 @@ CAUTIONS_BY_CONDITION: dict[str, tuple[Notice, ...]] = {
 
 KEPT_SCENT: tuple[Notice, ...] = (
     notice(
-        "Freeze it as for moth before it joins other cloth, or keep it sealed by itself.",
+        "Before it joins other cloth, freeze it sealed at -20 to -25 °C for at least a week, or "
+        "keep it sealed by itself.",
         "Unwashed cloth may carry moth eggs and the skin oils they feed on.",
         YES,
     ),
     notice(
-        "Press no more than you must.",
+        "Press no more than you must, and no hotter.",
         "Heat and steam drive the scent out.",
         YES,
     ),
@@ -246,7 +241,7 @@ UNKNOWN_FIBRE = notice(
 )
 NO_FELTING = notice(
     "Do not rub or wring it, and do not change the heat of the water.",
-    "Hair felts for good when it is worked wet.",
+    "Wool and hair felt for good when they are worked wet.",
     YES,
 )
 SPOILT_BY_CHLORINE: Fact[bool] = common(True)
@@ -280,6 +275,16 @@ CANT_HOLD_SHAPE = notice(
     "Line it with firm cloth so that no stuffing shows or comes through.",
     "Stuffing works its way out through open cloth.",
     YES,
+)
+WASH_BLOOD_APART = notice(
+    "Wash it by itself, the machine half full, at 60 °C or as hot as it may be.",
+    "Heat above 40 °C, detergent and much water work together.",
+    published(True, f"{NHS_WASHING}; {HSE_BLOOD}"),
+)
+BLOOD_UNWASHED = notice(
+    "It is not washed, so treat the blood as a risk: keep it sealed and use gloves.",
+    "Only heat, detergent and water together make cloth with blood on it safer.",
+    published(True, HSE_BLOOD),
 )
 HOT_WASH_NOT_REACHED = notice(
     "Its hottest wash is below 60 °C: treat it as cleaned, not as free of infection.",

@@ -9,6 +9,7 @@ from inventory.advice.label_limits import label_fact
 from inventory.advice.methods import WASH_ORDER, WashMethod
 from inventory.advice.parts import Notice, notice
 from inventory.advice.recommendations import WashAdvice
+from inventory.advice.wash_facts import BLOOD_TARGET_C
 
 QUICK_PILES = frozenset({"velvet", "corduroy", "towelling", "flannel", "fur-fabric"})
 OPEN_FORMS = frozenset({"lace", "chiffon", "sweater-knit"})
@@ -60,10 +61,19 @@ def _condition_cautions(cloth: KnownCloth, wash: WashAdvice) -> Iterator[Notice]
     for condition, rows in facts.CAUTIONS_BY_CONDITION.items():
         if condition in cloth.conditions:
             yield from rows
-    if "blood" in cloth.conditions and (wash.max_c or 0) < 60:
-        yield facts.HOT_WASH_NOT_REACHED
+    if "blood" in cloth.conditions:
+        yield from _blood_cautions(wash)
     if cloth.keep_scent:
         yield from facts.KEPT_SCENT
+
+
+def _blood_cautions(wash: WashAdvice) -> Iterator[Notice]:
+    if WASH_ORDER[wash.method] < WASH_ORDER[WashMethod.HAND]:
+        yield facts.BLOOD_UNWASHED
+        return
+    yield facts.WASH_BLOOD_APART
+    if (wash.max_c or 0) < BLOOD_TARGET_C.value:
+        yield facts.HOT_WASH_NOT_REACHED
 
 
 def _fibre_cautions(cloth: KnownCloth) -> Iterator[Notice]:

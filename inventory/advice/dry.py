@@ -5,6 +5,7 @@ is not washed is not dried.
 """
 
 from inventory.advice.dry_facts import (
+    CREAM_UNTUMBLED,
     DRY_WHY,
     FORM_DRY,
     FORM_DRY_WHY,
@@ -106,6 +107,8 @@ _LABEL_WORDS = {
 
 
 def _never_tumbled(cloth: KnownCloth) -> tuple[str, Fact[bool]] | None:
+    if "cream" in cloth.conditions:
+        return "cloth with skin cream in it", CREAM_UNTUMBLED
     for family, fact in NEVER_TUMBLED["family"].items():
         for fibre in cloth.fibres:
             if fibre.family == family:

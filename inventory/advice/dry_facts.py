@@ -1,6 +1,6 @@
 """Facts about drying: what the construction asks for, and what never goes in a dryer."""
 
-from inventory.advice.facts import Fact, common
+from inventory.advice.facts import Fact, common, memory
 from inventory.advice.methods import DryMethod
 
 DRY_WHY: dict[DryMethod, str] = {
@@ -62,6 +62,7 @@ NEVER_TUMBLED: dict[str, dict[str, Fact[bool]]] = {
     },
 }
 
+CREAM_UNTUMBLED: Fact[bool] = memory(True)
 UNKNOWN_DRY: Fact[DryMethod] = common(DryMethod.FLAT)
 FRAIL_DRY: Fact[DryMethod] = common(DryMethod.FLAT)
 NOT_WETTED: Fact[bool] = common(True)

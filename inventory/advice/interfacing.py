@@ -11,6 +11,7 @@ from inventory.advice.interfacing_facts import (
     FIRM_FORMS,
     FITS_KNITS,
     FUSE_LEAST_C,
+    FUSE_MOST_C,
     HEAVIEST_BACKING_G_M2,
     HEAVY_FROM_G_M2,
     INTERFACING_CLASSES,
@@ -29,7 +30,7 @@ from inventory.advice.interfacing_facts import (
     WEAK_UNFUSED,
     WOVEN_ON_GRAIN,
 )
-from inventory.advice.interfacing_words import how_words, interfacing_sentence
+from inventory.advice.interfacing_words import fuse_max_c, how_words, interfacing_sentence
 from inventory.advice.known import KnownCloth
 from inventory.advice.parts import Finding, Notice, Reason, notice, reason
 from inventory.advice.recommendations import InterfacingAdvice, PressAdvice
@@ -48,7 +49,7 @@ def interfacing_of(cloth: KnownCloth, press: PressAdvice) -> Finding[Interfacing
         attach=attach,
         structure=structure,
         mass_g_m2=mass_g_m2,
-        fuse_max_c=press.max_c if attach == "fusible" else None,
+        fuse_max_c=fuse_max_c(press) if attach == "fusible" else None,
         how=how_words(cloth, attach, structure, press),
         test_patch=attach != "none",
         pre_shrink=attach != "none",
@@ -87,7 +88,7 @@ def _choice(cloth: KnownCloth, *, fusible: bool) -> tuple[str, str | None]:
 
 
 def _fusible_structure(cloth: KnownCloth) -> str:
-    return "knit" if cloth.is_knit or _stretches(cloth) else "woven"
+    return "knit" if cloth.is_knit else "woven"
 
 
 def _wants_backing(cloth: KnownCloth) -> bool:
@@ -96,7 +97,7 @@ def _wants_backing(cloth: KnownCloth) -> bool:
     if _stretches(cloth) or cloth.frailty >= 2 or cloth.is_knit:
         return True
     mass_g_m2 = cloth.ground_mass_g_m2
-    is_heavy = mass_g_m2 is not None and mass_g_m2 >= HEAVY_FROM_G_M2
+    is_heavy = mass_g_m2 is not None and mass_g_m2 >= HEAVY_FROM_G_M2.value
     return not (is_heavy or cloth.form in FIRM_FORMS)
 
 
@@ -112,8 +113,8 @@ def _mass(cloth: KnownCloth, attach: str) -> tuple[tuple[float, float] | None, t
     ceiling = _most_mass(cloth)
     if attach == "none" or ceiling is None:
         return None, ()
-    fact = next(fact for start, fact in reversed(INTERFACING_CLASSES) if ceiling >= start)
-    low, high = fact.value
+    fact = next(fact for fact in reversed(INTERFACING_CLASSES) if ceiling >= fact.value[0])
+    _, low, high = fact.value
     if attach == "sew-in":
         # Woven backing is sold heavier than glued: up to the cloth's own weight will do.
         high = HEAVIEST_BACKING_G_M2.value
@@ -153,6 +154,8 @@ def _reasons(
         words = "A woven interfacing is cut on the same grain as the cloth."
         found.append(reason(words, WOVEN_ON_GRAIN))
     if attach == "fusible":
+        words = "Home fusing is done on the wool setting, never hotter than the cloth allows."
+        found.append(reason(words, FUSE_MOST_C))
         found.append(reason("Whether a fusible will do is only known after a test.", TEST_FIRST))
     found.append(reason("An interfacing shrinks too unless it is shrunk first.", PRE_SHRINK))
     found.append(reason("Its care must match the care of the finished piece.", SAME_CARE))

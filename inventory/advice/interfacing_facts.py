@@ -32,12 +32,12 @@ SILK_SEWN_IN: Fact[bool] = memory(True)
 UNKNOWN_SEWN_IN: Fact[bool] = common(True)
 RUBBER_PRINT_UNFUSED: Fact[bool] = common(True)
 
-# The usual weights of interfacing, in g/m², and the cloth mass from which each serves.
-INTERFACING_CLASSES: tuple[tuple[float, Fact[tuple[float, float]]], ...] = (
-    (0, memory((15.0, 25.0))),
-    (60, memory((25.0, 40.0))),
-    (150, memory((40.0, 70.0))),
-    (300, memory((70.0, 120.0))),
+# In g/m²: the cloth mass from which a class serves, and the class's own lightest and heaviest.
+INTERFACING_CLASSES: tuple[Fact[tuple[float, float, float]], ...] = (
+    memory((0.0, 15.0, 25.0)),
+    memory((60.0, 25.0, 40.0)),
+    memory((150.0, 40.0, 70.0)),
+    memory((300.0, 70.0, 120.0)),
 )
 
 HEAVIEST_BACKING_G_M2: Fact[float] = memory(120.0)
@@ -52,6 +52,8 @@ FIRM_ENOUGH: Fact[bool] = common(True)
 PILE_GLUED_BACK: Fact[bool] = common(True)
 FUSE_SECONDS: Fact[tuple[int, int]] = trade((10, 15))
 FUSE_LEAST_C: Fact[int] = trade(110)
+# Home fusing is done on the wool setting: two dots.
+FUSE_MOST_C: Fact[int] = trade(150)
 STRETCH_LIMIT_PCT: Fact[float] = common(5.0)
 STRETCHES_FROM_PCT: Fact[float] = common(15.0)
 TOY_HOLDS_SHAPE: Fact[bool] = common(True)
@@ -71,4 +73,4 @@ FIRM_FORMS = frozenset(
         "fleece",
     }
 )
-HEAVY_FROM_G_M2 = 300.0
+HEAVY_FROM_G_M2: Fact[float] = trade(300.0)

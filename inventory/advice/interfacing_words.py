@@ -3,7 +3,12 @@
 Words only: whether to fuse, and what weight, is settled in ``interfacing.py``.
 """
 
-from inventory.advice.interfacing_facts import FUSE_SECONDS, STRETCH_LIMIT_PCT
+from inventory.advice.interfacing_facts import (
+    FUSE_MOST_C,
+    FUSE_SECONDS,
+    STRETCH_LIMIT_PCT,
+    STRETCHES_FROM_PCT,
+)
 from inventory.advice.known import KnownCloth
 from inventory.advice.recommendations import PressAdvice
 
@@ -15,6 +20,11 @@ _PRE_SHRINK = (
     "Shrink the interfacing first: lay it folded in hot water until the water is cool, blot "
     "it and dry it flat."
 )
+
+
+def fuse_max_c(press: PressAdvice) -> int | None:
+    """The hottest iron for fusing, or ``None`` for cloth that is not ironed."""
+    return None if press.max_c is None else min(press.max_c, FUSE_MOST_C.value)
 
 
 def interfacing_sentence(
@@ -32,12 +42,13 @@ def interfacing_sentence(
     """
     if attach == "none":
         return "It needs no interfacing: the cloth is firm enough for a toy."
-    weight = _weight_words(mass_g_m2)
+    weight = _weight_words(attach, mass_g_m2)
     if attach == "fusible":
         kind = "knit (tricot)" if structure == "knit" else structure
         return (
-            f"Fuse a {kind} interfacing{weight} to the whole panel{_but_the_print(cloth)} before "
-            f"the pieces are cut, at no more than {press.max_c} °C, once a test patch has held."
+            f"Fuse a {kind} interfacing{weight} to the whole panel{_but_the_print(cloth)} "
+            f"before the pieces are cut, at no more than {fuse_max_c(press)} °C, once a test "
+            "patch has held."
         )
     if may_be_tried:
         return (
@@ -68,7 +79,7 @@ def _direction_words(cloth: KnownCloth, structure: str | None) -> str:
     along, across = cloth.stretch_pct("along"), cloth.stretch_pct("across")
     way = "lengthwise" if along > across else "crosswise"
     second = ""
-    if min(along, across) >= 15:
+    if min(along, across) >= STRETCHES_FROM_PCT.value:
         second = (
             " The cloth gives both ways: add a second thin layer turned a quarter, the two "
             "together no heavier than the cloth."
@@ -80,19 +91,22 @@ def _direction_words(cloth: KnownCloth, structure: str | None) -> str:
 
 
 def _sewn_in_words(cloth: KnownCloth) -> str:
-    may_stretch = cloth.is_knit or cloth.most_stretch_pct >= 15 or cloth.construction is None
+    gives = cloth.most_stretch_pct >= STRETCHES_FROM_PCT.value
+    may_stretch = gives or cloth.is_knit or cloth.construction is None
     stretch = f" {_STRETCH_TEST}" if may_stretch else ""
     return (
         f"{_PRE_SHRINK} Cut the layer from the same pattern piece, on the straight grain, "
-        "baste it to the wrong side inside the seam allowance all round while the cloth lies relaxed, and "
-        f"sew the two as one.{stretch}"
+        "baste it to the wrong side inside the seam allowance all round while the cloth lies "
+        f"relaxed, and sew the two as one.{stretch}"
     )
 
 
-def _weight_words(mass_g_m2: tuple[float, float] | None) -> str:
+def _weight_words(attach: str, mass_g_m2: tuple[float, float] | None) -> str:
     if mass_g_m2 is None:
         return ", lighter than the cloth,"
     low, high = mass_g_m2
+    if attach == "sew-in":
+        return f", no heavier than {high:g} g/m²,"
     span = f"{low:g}" if low == high else f"{low:g} to {high:g}"
     return f" of about {span} g/m²"
 

@@ -20,6 +20,7 @@ from inventory.advice.needle_facts import (
     NOT_FOR_IMITATIONS,
     POINT_WHY,
     SILK_SIZES,
+    SPRINGY_FROM_PCT,
     STRETCH_SIZES,
     UNKNOWN_SIZES,
     WOVEN_SIZES,
@@ -28,8 +29,6 @@ from inventory.advice.needle_facts import (
 from inventory.advice.needles import us_of_nm
 from inventory.advice.parts import Finding, Reason, reason
 from inventory.advice.recommendations import NeedleAdvice
-
-SPRINGY_FROM_PCT = 50.0
 
 POINT_WORDS = {
     "universal": "universal",
@@ -82,16 +81,16 @@ def _choice(cloth: KnownCloth) -> tuple[str, Fact[Sizes]]:
 def _knit_choice(cloth: KnownCloth) -> tuple[str, Fact[Sizes]]:
     springy = cloth.has("elastane", "elastodiene", "elastolefin", "elastomultiester")
     bulky = cloth.form in ("sweater-knit", "fleece", "sweatshirt")
-    if springy or (cloth.most_stretch_pct >= SPRINGY_FROM_PCT and not bulky):
+    if springy or (cloth.most_stretch_pct >= SPRINGY_FROM_PCT.value and not bulky):
         return "stretch", STRETCH_SIZES
     return "ball", KNIT_SIZES[_weight(cloth)]
 
 
 def _weight(cloth: KnownCloth) -> str:
     mass_g_m2 = cloth.middle_mass_g_m2
-    if mass_g_m2 is None or mass_g_m2 < LIGHT_UNDER_G_M2:
+    if mass_g_m2 is None or mass_g_m2 < LIGHT_UNDER_G_M2.value:
         return "light"
-    return "medium" if mass_g_m2 < HEAVY_FROM_G_M2 else "heavy"
+    return "medium" if mass_g_m2 < HEAVY_FROM_G_M2.value else "heavy"
 
 
 def _denim_weight(cloth: KnownCloth) -> str:

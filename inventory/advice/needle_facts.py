@@ -9,8 +9,9 @@ from inventory.advice.sources import NEEDLE_ENTRY
 
 type Sizes = tuple[int, int]
 
-LIGHT_UNDER_G_M2 = 150.0
-HEAVY_FROM_G_M2 = 300.0
+LIGHT_UNDER_G_M2: Fact[float] = trade(150.0)
+HEAVY_FROM_G_M2: Fact[float] = trade(300.0)
+SPRINGY_FROM_PCT: Fact[float] = trade(50.0)
 DENIM_MEDIUM_FROM_G_M2: Fact[float] = common(270.0)
 DENIM_HEAVY_FROM_G_M2: Fact[float] = common(410.0)
 

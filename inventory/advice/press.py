@@ -19,9 +19,11 @@ from inventory.advice.label_limits import (
 from inventory.advice.parts import Finding, Notice, Reason, notice, reason
 from inventory.advice.press_facts import (
     FORM_PRESS,
+    GREASE_UNPRESSED,
     MUSEUM_PIECES_UNPRESSED,
     NO_STEAM_FORMS,
     RUBBER_PRINT_UNPRESSED,
+    SCENT_AND_HEAT,
     STAINS_SET,
     UNKNOWN_PRESS_DOTS,
     WEAK_CLOTH_UNPRESSED,
@@ -169,9 +171,18 @@ def _condition_layer(cloth: KnownCloth, heat: _Heat) -> _Heat:
         why = reason("A treasured or antique piece is not ironed.", MUSEUM_PIECES_UNPRESSED)
     elif cloth.frailty == 4:
         why = reason("Cloth this fragile cracks under an iron.", WEAK_CLOTH_UNPRESSED)
+    elif "cream" in cloth.conditions:
+        why = reason("Skin cream left in cloth can catch fire under an iron.", GREASE_UNPRESSED)
     else:
-        return heat
+        return _kept_scent(cloth, heat)
     return _Heat(NO_IRON, (why, *heat.reasons))
+
+
+def _kept_scent(cloth: KnownCloth, heat: _Heat) -> _Heat:
+    if not cloth.keep_scent or not heat.limit.steam:
+        return heat
+    why = reason("Steam drives the scent out.", SCENT_AND_HEAT)
+    return _Heat(IronLimit(heat.limit.dots, heat.limit.max_c, False), (*heat.reasons, why))
 
 
 def _touch(cloth: KnownCloth, limit: IronLimit) -> str:

@@ -5,7 +5,7 @@ Fibre heat limits are in ``fibre_facts.py``, label limits in ``label_limits.py``
 
 from dataclasses import dataclass
 
-from inventory.advice.facts import Fact, common, published, trade
+from inventory.advice.facts import Fact, common, memory, published, trade
 from inventory.advice.sources import CCI_WASHING
 
 
@@ -139,5 +139,6 @@ MUSEUM_PIECES_UNPRESSED: Fact[bool] = published(True, CCI_WASHING)
 WEAK_CLOTH_UNPRESSED: Fact[bool] = common(True)
 RUBBER_PRINT_UNPRESSED: Fact[bool] = common(True)
 UNKNOWN_PRESS_DOTS: Fact[int] = common(1)
+GREASE_UNPRESSED: Fact[bool] = memory(True)
 SCENT_AND_HEAT: Fact[bool] = common(True)
 STAINS_SET: Fact[bool] = common(True)

@@ -18,6 +18,7 @@ from inventory.advice.shrink_facts import (
     EARLIER_WASHES,
     FELTED,
     HIDE,
+    LEFT_ALONE,
     MEASURE_INSTEAD,
     SHARES_WEIGH,
     UNKNOWN_KNIT,
@@ -28,9 +29,9 @@ from inventory.advice.shrink_facts import (
 SHARE_WORTH_NAMING_PCT = 5
 
 
-def shrink_of(cloth: KnownCloth, wash: WashMethod) -> Finding[ShrinkAdvice]:
+def shrink_of(cloth: KnownCloth, wash: WashMethod, *, is_pressed: bool) -> Finding[ShrinkAdvice]:
     """The shrinkage to plan for when ``cloth`` is cleaned by ``wash`` before cutting."""
-    shrink, reasons = _expected(cloth, wash)
+    shrink, reasons = _expected(cloth, wash, is_pressed=is_pressed)
     part = ShrinkAdvice(
         text=_sentence(shrink, wash),
         reasons=reasons,
@@ -41,13 +42,17 @@ def shrink_of(cloth: KnownCloth, wash: WashMethod) -> Finding[ShrinkAdvice]:
     return Finding(part)
 
 
-def _expected(cloth: KnownCloth, wash: WashMethod) -> tuple[Shrink, tuple[Reason, ...]]:
+def _expected(
+    cloth: KnownCloth, wash: WashMethod, *, is_pressed: bool
+) -> tuple[Shrink, tuple[Reason, ...]]:
     if cloth.is_hide:
         return HIDE.value, (reason("Leather and skins kept dry keep their size.", HIDE),)
     if wash is WashMethod.PROFESSIONAL:
         held = DRY_CLEANED_KNIT if cloth.is_knit else DRY_CLEANED_WOVEN
         most = f"{held.value.along_pct[1]:g} %"
         return held.value, (reason(f"Mills hold clothing cloth to about {most}.", held),)
+    if wash is WashMethod.NONE and not is_pressed:
+        return HIDE.value, (reason("Nothing is done to it that could shrink it.", LEFT_ALONE),)
     if wash in (WashMethod.NONE, WashMethod.SPOT):
         why = reason("It is not soaked; pressing and fusing alone may take a little.", UNWASHED)
         return UNWASHED.value, (why,)
@@ -101,7 +106,7 @@ def _range(pct: tuple[float, float]) -> str:
 
 def _sentence(shrink: Shrink, wash: WashMethod) -> str:
     if shrink.along_pct[1] == 0 and shrink.across_pct[1] == 0:
-        return "Plan for no shrinkage as long as it is kept dry."
+        return "Plan for no shrinkage as long as it is kept dry and cool."
     loss = f"{_range(shrink.along_pct)} along the grain and {_range(shrink.across_pct)} across it"
     if shrink.along_pct == shrink.across_pct:
         loss = f"{_range(shrink.along_pct)} both along and across the grain"

@@ -22,6 +22,7 @@ COTTON_FORMS: dict[str, Fact[Shrink]] = {
 
 # What pressing and fusing alone may take out of cloth that is never washed.
 UNWASHED: Fact[Shrink] = trade(Shrink((0, 2), (0, 2)))
+LEFT_ALONE: Fact[bool] = common(True)
 HIDE: Fact[Shrink] = common(Shrink((0, 0), (0, 0)))
 DRY_CLEANED_WOVEN: Fact[Shrink] = trade(Shrink((0, 3), (0, 3)))
 DRY_CLEANED_KNIT: Fact[Shrink] = trade(Shrink((0, 5), (0, 5)))

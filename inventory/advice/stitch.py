@@ -5,6 +5,7 @@ weakens them. Lengths are millimetres; stitches per inch are computed, never cop
 """
 
 from inventory.advice.facts import Fact
+from inventory.advice.interfacing_facts import STRETCHES_FROM_PCT
 from inventory.advice.known import KnownCloth
 from inventory.advice.needle_facts import HEAVY_FROM_G_M2, LIGHT_UNDER_G_M2
 from inventory.advice.needles import stitches_per_inch
@@ -56,19 +57,20 @@ def _lengths(cloth: KnownCloth) -> tuple[float, float, tuple[Reason, ...]]:
         why = reason("Many needle holes weaken weak cloth further.", WEAK_SEAM_MM)
         return WEAK_SEAM_MM.value, TOY_SEAM_MM.value[1], (why,)
     mass_g_m2 = cloth.ground_mass_g_m2
-    if mass_g_m2 is not None and mass_g_m2 >= HEAVY_FROM_G_M2:
+    if mass_g_m2 is not None and mass_g_m2 >= HEAVY_FROM_G_M2.value:
         why = reason("Short stitches bunch up in thick cloth.", HEAVY_SEAM_MM)
         return HEAVY_SEAM_MM.value, TOY_SEAM_MM.value[1], (why,)
     curve_mm = TIGHT_CURVE_MM.value
     toy = reason("Short stitches hold the stuffing in.", TOY_SEAM_MM)
-    if mass_g_m2 is not None and mass_g_m2 < LIGHT_UNDER_G_M2:
+    if mass_g_m2 is not None and mass_g_m2 < LIGHT_UNDER_G_M2.value:
         fine = reason("Fine cloth is sewn with stitches of 1 to 2 mm.", FINE_CLOTH_MM)
         return TOY_SEAM_MM.value[0], curve_mm, (toy, fine)
     return TOY_SEAM_MM.value[1], curve_mm, (toy,)
 
 
 def _kind(cloth: KnownCloth, interfacing: InterfacingAdvice) -> tuple[str, tuple[Reason, ...]]:
-    if interfacing.attach == "none" and cloth.most_stretch_pct >= 15 and not cloth.is_hide:
+    gives = cloth.most_stretch_pct >= STRETCHES_FROM_PCT.value
+    if interfacing.attach == "none" and gives and not cloth.is_hide:
         why = reason("A straight stitch snaps where the cloth gives.", ZIGZAG_IN_STRETCH)
         return "a narrow zigzag", (why,)
     strain = reason("Necks, arms and legs pull hardest.", STRAIN_SECOND_ROW)
@@ -102,6 +104,6 @@ def _thread(cloth: KnownCloth) -> tuple[Fact[str], str]:
     mass_g_m2 = cloth.ground_mass_g_m2
     if cloth.has("silk") or cloth.form in ("chiffon", "lace", "satin") or cloth.frailty >= 3:
         return FINE_THREAD, "Thread stronger than the cloth cuts it at the seam."
-    if mass_g_m2 is not None and mass_g_m2 >= HEAVY_FROM_G_M2:
+    if not cloth.is_knit and mass_g_m2 is not None and mass_g_m2 >= HEAVY_FROM_G_M2.value:
         return STRONG_THREAD, "Heavy cloth makes heavy pulls on its seams."
     return POLYESTER_THREAD, "Polyester thread is strong and gives a little."

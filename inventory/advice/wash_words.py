@@ -36,7 +36,7 @@ def wash_sentence(cloth: KnownCloth, method: WashMethod, max_c: int | None) -> s
     how = _WET[method].format(max_c=max_c)
     if "mould" in cloth.conditions:
         return (
-            "Clean off the mould first, as described below; then test the colour on a hidden "
+            "Clean off the mould first, dry and outdoors; then test the colour on a hidden "
             f"place and, if none comes off, {_lower_first(how)}."
         )
     if "blood" in cloth.conditions and WASH_ORDER[method] >= WASH_ORDER[WashMethod.HAND]:
@@ -58,6 +58,8 @@ def _turned_out(cloth: KnownCloth, method: WashMethod) -> str:
 
 
 def _unwashed(cloth: KnownCloth) -> str:
+    if "mould" in cloth.conditions:
+        return _mouldy_unwashed(cloth)
     if cloth.keep_scent:
         return (
             "Do not wash or air it: the giver wants the scent kept, so keep it dry and "
@@ -78,6 +80,18 @@ def _unwashed(cloth: KnownCloth) -> str:
     if "bled" in cloth.conditions:
         return "Do not wash it, because its colour runs; brush it and let it air indoors."
     return "Do not wash it; brush it, and let it air indoors out of the sun."
+
+
+def _mouldy_unwashed(cloth: KnownCloth) -> str:
+    if cloth.stays_unwashed:
+        return (
+            "Do not wash, brush or shake it; keep it dry and sealed by itself until the giver "
+            "has chosen what is done about the mould."
+        )
+    return (
+        "Do not wash it; once it is dry, lift the mould off outdoors with a HEPA vacuum cleaner "
+        "held behind a net, and leave anything more to a professional."
+    )
 
 
 def _professional(cloth: KnownCloth) -> str:

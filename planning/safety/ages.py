@@ -64,14 +64,15 @@ def market_of(name: str) -> Market:
     >>> market_of("uk")
     'uk'
     """
-    for market in get_args(Market):
+    known: tuple[Market, ...] = get_args(Market)
+    for market in known:
         if market == name:
             return market
     raise SafetyError(f"“{name}” is no market the rules know. Choose one of: us, eu, uk.")
 
 
 def counts_as_under_3(age_months: int | None, market: Market | None, cuddly: bool) -> bool:
-    """Say whether the under-3 rules hold: by age, or because a cuddly toy is presumed to be for them.
+    """Say whether the under-3 rules hold: by age, or because a cuddly toy is presumed so.
 
     Without a market the strictest holds. A recipient of 14 or over is taken to be a collector.
     """

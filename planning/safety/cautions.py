@@ -1,7 +1,7 @@
 """The cautions a keepsake's page always carries, by recipient, purpose and market.
 
-Nothing switches them off but the facts: a display piece for a grown person needs fewer, a baby's bear
-needs the most. They inform; they never certify.
+Nothing switches them off but the facts: a display piece for a grown person needs fewer, a baby's
+bear needs the most. They inform; they never certify.
 """
 
 from dataclasses import dataclass
@@ -77,8 +77,8 @@ DISPLAY = Caution(
 PRESUMED_YOUNG = Caution(
     "age",
     "note",
-    "In the European Union and the United Kingdom a cuddly toy counts as meant for under 36 months, "
-    "whatever age is written on it.",
+    "In the European Union and the United Kingdom a cuddly toy counts as meant for under 36 "
+    "months, whatever age is written on it.",
     (sources.EN71_CUDDLY,),
 )
 

@@ -1,8 +1,8 @@
 """What may be kept on or added to a keepsake, by age: eyes, buttons, zips, ribbons, magnets.
 
-A table of this program's own rules, built on the small-parts ban, the cord limits and the tests; the
-answer for a keepsake is the strictest of its features. Display pieces for grown people are free,
-with cautions.
+A table of this program's own rules, built on the small-parts ban, the cord limits and the tests;
+the answer for a keepsake is the strictest of its features. Display pieces for grown people are
+free, with cautions.
 """
 
 from collections.abc import Iterable

@@ -11,6 +11,7 @@ from planning.safety.parts import Part, Sphere
 from planning.safety.sweep import narrowest_radius_mm
 
 SAME_MM = 1e-6
+LIGNE_MM = 25.4 / 40  # button sizes: 40 lignes to the inch, from memory
 
 
 @dataclass(frozen=True)
@@ -38,13 +39,25 @@ def fit_of(part: Part) -> Fit:
     return Fit(False, nearly, because)
 
 
+def fit_of_diameter(diameter_mm: float) -> Fit:
+    """Judge a button of unknown thickness by its width alone: all but the widest count as small.
+
+    >>> fit_of_diameter(24 * LIGNE_MM).is_small, fit_of_diameter(33).is_small
+    (True, False)
+    """
+    fits = diameter_mm <= GAUGE.diameter_mm
+    borderline = not fits and diameter_mm <= ENLARGED.diameter_mm
+    words = "no wider than" if fits else "within 1 mm of" if borderline else "wider than"
+    return Fit(fits, borderline, f"It is {diameter_mm:g} mm wide, {words} the gauge's rim.")
+
+
 def fits_gauge(part: Part, gauge: Gauge) -> tuple[bool, str]:
     """Say whether a part fits one gauge, with the reason in a sentence."""
     impossible = _impossible(part, gauge)
     if impossible:
         return False, impossible
     if part.stands_in(gauge):
-        return True, "It fits inside the gauge standing upright."
+        return True, "It fits inside the gauge without tilting."
     if isinstance(part, Sphere):
         return False, "It is a ball wider than the gauge."
     spare_mm = gauge.radius_mm - narrowest_radius_mm(part, gauge)

@@ -80,7 +80,7 @@ class Disc(Sized):
         return math.pi / 4 * self.diameter_mm**2 * self.length_mm
 
     def stands_in(self, gauge: Gauge) -> bool:
-        """A cylinder pushed to the deep side stands clear when diameter and length fit the depth."""
+        """Pushed to the deep side, diameter and length together must fit the depth."""
         return self.diameter_mm + self.length_mm <= gauge.deep_mm
 
     def points(self) -> Cloud:
@@ -251,5 +251,5 @@ def _ring(z_mm: float, radius_mm: float) -> Cloud:
 
 
 def _frustum_mm3(wide_mm: float, narrow_mm: float, long_mm: float) -> float:
-    """Between two coaxial discs, which is also their hull; a stem thicker than the head included."""
+    """The hull of two coaxial discs, the second of which may be the wider."""
     return math.pi / 3 * long_mm * (wide_mm**2 + wide_mm * narrow_mm + narrow_mm**2)

@@ -1,13 +1,13 @@
 """The papers the safety room rests on, named once each.
 
-"Read second-hand" marks a figure seen in a test house's, a law firm's or a trade body's restatement;
+"Read second-hand" marks a figure seen in a restatement by a test house, a law firm or a trade body;
 "from memory" one that nobody has looked up yet. The law moves on: check it where the toy is made,
 sold and given.
 """
 
 SMALL_PARTS_BAN = "16 CFR 1501.2 and 1500.18(a)(9) (eCFR, 15 September 2021)"
-GAUGE = "16 CFR 1501.4 and its Figure 1 (eCFR, 10 June 2026); 1.25 and 2.25 in read second-hand"
-GAUGE_SHALLOW = "16 CFR 1501.4 Figure 1; the shallow depth of 1.00 in from memory"
+GAUGE = "16 CFR 1501.4 and Figure 1 (eCFR, 10 June 2026); 31.75 and 57.15 mm read second-hand"
+GAUGE_SHALLOW = "16 CFR 1501.4 Figure 1; the shallow depth of 25.4 mm from memory"
 EXCLUDED_SOFT = "16 CFR 1501.4(b)(2): paper, fabric, yarn, fuzz, elastic and string"
 AGE_JUDGED = "16 CFR 1501.2(b), as restated in a CPSC staff paper of 2001"
 SMALL_PARTS_LABEL = "16 CFR 1500.19, as restated with ASTM F963 5.11.2 (read second-hand)"

@@ -51,7 +51,7 @@ def use_of(
         known = ", ".join(HARD + SOFT)
         raise SafetyError(f"“{material}” is no material the rules know. Choose one of: {known}.")
     if counts_as_under_3(age_months, market, cuddly):
-        return _refused(fit, age_months)
+        return _refused(fit, age_months, market)
     if band_of(age_months) is Band.YOUNG:
         return _tested(fit, market, cuddly)
     return Answer(
@@ -74,20 +74,23 @@ def is_small_part(fit: Fit, material: str, market: Market) -> bool:
     return fit.is_small and not (market == "us" and material in SOFT)
 
 
-def _refused(fit: Fit, age_months: int | None) -> Answer:
+def _refused(fit: Fit, age_months: int | None, market: Market | None) -> Answer:
+    gauge: tuple[str, ...] = (sources.GAUGE, sources.GAUGE_SHALLOW)
+    if market != "us":
+        gauge = (*gauge, sources.EN71_GAUGE)
     because = [fit.because, *_why_under_3(age_months)]
     if fit.is_small:
         because.append(
             "A small part on a toy for under-3s is banned: it can be swallowed or choke."
         )
-        found = (sources.GAUGE, sources.GAUGE_SHALLOW, sources.SMALL_PARTS_BAN)
+        rule = sources.SMALL_PARTS_BAN
     else:
         because.append(
             "It is no small part as it stands, but it can chip, break or pull off; this program "
             "refuses every hard part for under-3s. Embroider or sew on cloth instead."
         )
-        found = (sources.GAUGE, sources.GAUGE_SHALLOW, sources.HOUSE_RULE)
-    return Answer(Use.REFUSED, tuple(because), (*found, *_age_source(age_months)))
+        rule = sources.HOUSE_RULE
+    return Answer(Use.REFUSED, tuple(because), (*gauge, rule, *_age_source(age_months)))
 
 
 def _why_under_3(age_months: int | None) -> tuple[str, ...]:
@@ -108,7 +111,7 @@ def _age_source(age_months: int | None) -> tuple[str, ...]:
 def _tested(fit: Fit, market: Market | None, cuddly: bool) -> Answer:
     because = [
         fit.because,
-        "From 3 to 7 years a hard part is used only if it stays on under the torque and pull tests.",
+        "From 3 to 7 years a hard part is used only if it withstands the twist and pull tests.",
     ]
     found = [sources.GAUGE, sources.US_ABUSE if market == "us" else sources.EN71_PULL]
     if fit.is_small and market != "eu" and market != "uk":

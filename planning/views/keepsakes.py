@@ -69,7 +69,6 @@ def edit_rules(request: WorkshopRequest, pk: int) -> HttpResponse:
 @require_GET
 def keepsake(request: WorkshopRequest, pk: int) -> HttpResponse:
     row = keepsake_for(request.workshop, pk)
-    checking.take_up_again(timezone.now())
     cloth = cloth_of(row)
     garments = Garment.objects.of(request.workshop).here().filter(collection=row.collection)
     return render(
@@ -90,7 +89,6 @@ def keepsake(request: WorkshopRequest, pk: int) -> HttpResponse:
 def sizes(request: WorkshopRequest, pk: int) -> HttpResponse:
     """The table of sizes alone, asked for every second while checks run."""
     row = keepsake_for(request.workshop, pk)
-    checking.take_up_again(timezone.now())
     found = sizes_of(row, cloth_of(row))
     return render(
         request,

@@ -49,7 +49,7 @@ def test_corner_by_corner(maker, garment):
         ({"measure_width": "-4"}, "measure_width", "negative"),
         ({"measure_width": "4600"}, "measure_width", "ten metres"),
         ({"measure_width": ""}, "measure_width", "required"),
-        ({"measure_width": "0.05"}, "measure_width", "no area"),
+        ({"measure_width": "0.01"}, "measure_width", "no area"),
         ({"name": ""}, "name", "required"),
         ({"grain_deg": "12"}, "grain_deg", "not one of the available"),
     ],

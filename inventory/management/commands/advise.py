@@ -67,8 +67,8 @@ class Command(BaseCommand):
             return
         self.stdout.write(json.dumps(advice.to_json(), indent=1, allow_nan=False))
 
-    def _refuse(self, line: str) -> NoReturn:
-        self.stderr.write(_printable(" ".join(line.split()), self.stderr))
+    def _refuse(self, message: str) -> NoReturn:
+        self.stderr.write(_printable(" ".join(message.split()), self.stderr))
         sys.exit(UNUSABLE)
 
 
