@@ -118,9 +118,7 @@ def _panel(garment: Garment, facts: Facts) -> None:
     measure(row)
     row.save()
     for each in facts["flaws"]:
-        Flaw.objects.create(
-            workshop=row.workshop, panel=row, kind=each["kind"], **_place(each)
-        )
+        Flaw.objects.create(workshop=row.workshop, panel=row, kind=each["kind"], **_place(each))
     for each in facts["details"]:
         Detail.objects.create(
             workshop=row.workshop,

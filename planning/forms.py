@@ -63,6 +63,9 @@ class KeepsakeForm(forms.ModelForm[Keepsake]):
             self.initial["recipient_age_months"] = _age_band(age)
 
 
+MOST_MM = {"clearance_mm": 50, "edge_margin_mm": 100, "flaw_margin_mm": 100}
+
+
 class RulesForm(forms.ModelForm[Keepsake]):
     """The rules of the cutting table: margins, grain, and what may come from where."""
 
@@ -109,6 +112,13 @@ class RulesForm(forms.ModelForm[Keepsake]):
                 widget=forms.CheckboxSelectMultiple,
                 initial=[rule.garment_id for rule in rules if rule.piece_name == piece],
             )
+
+    def clean(self) -> dict[str, Any]:
+        data = super().clean() or self.cleaned_data
+        for name, most_mm in MOST_MM.items():
+            if (data.get(name) or 0) > most_mm:
+                self.add_error(name, "That is more than any margin should be. Check the unit.")
+        return data
 
     @property
     def piece_fields(self) -> list[forms.BoundField]:

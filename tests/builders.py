@@ -6,6 +6,7 @@ from django.contrib.auth.models import User
 
 from inventory.cloth import measure
 from inventory.models import Collection, Detail, FibreShare, Flaw, Garment, Panel
+from planning.models import Keepsake, Pattern, PatternPiece, PatternSize
 from shared.models import Member, Workshop
 
 
@@ -54,4 +55,33 @@ def flaw(on: Panel, x_mm: float, y_mm: float, radius_mm: float, kind: str = "sta
 def detail(on: Panel, ring: list[list[float]], **facts: Any) -> Detail:
     return Detail.objects.create(
         workshop=on.workshop, panel=on, kind="pocket", points_mm=ring, **facts
+    )
+
+
+def pattern(
+    of: Workshop, *pieces: dict[str, Any], heights_mm: tuple[float, ...] = (200,)
+) -> Pattern:
+    """A pattern of square pieces; each piece a dict with ``side_mm`` and the row's own fields."""
+    row = Pattern.objects.create(workshop=of, name="Cushion")
+    for height_mm in heights_mm:
+        size = PatternSize.objects.create(workshop=of, pattern=row, height_mm=height_mm)
+        for position, facts in enumerate(pieces or ({"name": "side", "side_mm": 200.0},)):
+            facts = {"count": 2, "mirrored": 1, **facts}
+            side = facts.pop("side_mm") * height_mm / heights_mm[0]
+            ring = [[0, 0], [side, 0], [side, side], [0, side]]
+            PatternPiece.objects.create(
+                workshop=of,
+                size=size,
+                position=position,
+                cut_line_mm=ring,
+                seam_line_mm=ring,
+                **facts,
+            )
+    return row
+
+
+def keepsake(from_: Collection, pattern_: Pattern, **facts: Any) -> Keepsake:
+    facts = {"name": "A cushion", **facts}
+    return Keepsake.objects.create(
+        workshop=from_.workshop, collection=from_, pattern=pattern_, **facts
     )

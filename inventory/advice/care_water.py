@@ -1,21 +1,19 @@
 """Cold, warm and hot water as the US Care Labeling Rule (16 CFR 423) means them.
 
-The numbers are trade figures; that the rule changed its definitions in 2000 is
-published. The bounds are in °F with no gap between them.
+That the rule changed its definitions is published (65 Federal Register, 2 August 2000,
+doc. 00-19491); the numbers themselves were only found as trade figures. The bounds are
+in °F with no gap between them.
 """
 
 import math
 
 from inventory.advice.facts import Fact, trade
 from inventory.advice.problems import BadFigure
-from inventory.advice.sources import US_WATER_RULE
-
-_SOURCE = f"trade figure for the definitions of {US_WATER_RULE}"
 
 WATER_UP_TO_F: dict[str, Fact[float]] = {
-    "cold": trade(86.0, _SOURCE),
-    "warm": trade(111.0, _SOURCE),
-    "hot": trade(145.0, _SOURCE),
+    "cold": trade(86.0),
+    "warm": trade(111.0),
+    "hot": trade(145.0),
 }
 
 

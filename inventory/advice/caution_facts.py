@@ -16,12 +16,13 @@ from inventory.advice.sources import (
     HSE_BLOOD,
     MOTHBALL_REVIEW,
     NHS_WASHING,
+    NPS_DISASTER,
     NPS_MOULD_1993,
     NPS_MOULD_2007,
     TEXTILE_MUSEUM_PESTS,
 )
 
-AT_RISK: Fact[bool] = published(True, NPS_MOULD_2007)
+AT_RISK: Fact[bool] = published(True, f"{NPS_MOULD_2007}; {NPS_DISASTER}")
 YES: Fact[bool] = common(True)
 RECALLED: Fact[bool] = memory(True)
 TRADE: Fact[bool] = trade(True)
@@ -104,7 +105,7 @@ CAUTIONS_BY_CONDITION: dict[str, tuple[Notice, ...]] = {
             "Seal it in a polythene bag away from other cloth, then dry it and lift the mould "
             "off with a HEPA vacuum cleaner, outdoors if you can; throw the waste away outside.",
             "Mould spreads by spores and stops growing when it is dry.",
-            published(True, NPS_MOULD_1993),
+            published(True, f"{NPS_MOULD_1993}; {NPS_DISASTER}"),
         ),
         notice(
             "Wear disposable gloves, goggles, long sleeves and a respirator of class N95, FFP2 "

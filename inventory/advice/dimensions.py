@@ -1,15 +1,11 @@
-"""Sums about size and weight: shrinkage, cutting lengths, ounces and grams.
+"""Sums about shrinkage: change of length, loss of area, and what to cut.
 
-Plain arithmetic on exact unit definitions; what a cloth is expected to shrink is in
-``shrink.py``.
+Plain arithmetic; what a cloth is expected to shrink is in ``shrink.py``.
 """
 
 import math
 
 from inventory.advice.problems import BadFigure
-
-GRAMS_PER_OUNCE = 28.349523125
-M2_PER_SQUARE_YARD = 0.83612736
 
 
 def change_pct(before_mm: float, after_mm: float) -> float:
@@ -42,24 +38,6 @@ def cut_length_for(finished_mm: float, shrink_pct: float) -> float:
     if not (math.isfinite(finished_mm) and finished_mm >= 0):
         raise BadFigure("A finished length is a number of 0 or more.")
     return finished_mm / _kept(shrink_pct)
-
-
-def g_m2_from_oz_yd2(oz_yd2: float) -> float:
-    """Grams per square metre of a cloth given in ounces per square yard.
-
-    >>> round(g_m2_from_oz_yd2(8), 1)
-    271.2
-    """
-    return oz_yd2 * GRAMS_PER_OUNCE / M2_PER_SQUARE_YARD
-
-
-def oz_yd2_from_g_m2(mass_g_m2: float) -> float:
-    """Ounces per square yard of a cloth given in grams per square metre.
-
-    >>> round(oz_yd2_from_g_m2(150), 2)
-    4.42
-    """
-    return mass_g_m2 * M2_PER_SQUARE_YARD / GRAMS_PER_OUNCE
 
 
 def _kept(shrink_pct: float) -> float:

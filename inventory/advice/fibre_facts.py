@@ -47,7 +47,6 @@ _COMBED_CARDED = _allowed(("carded", 17.0), ("combed", 18.25))
 
 _WOOL = Fibre(
     name="wool",
-    us_name="wool",
     label="Wool",
     family=Family.PROTEIN,
     allowances=_COMBED_CARDED,
@@ -72,13 +71,12 @@ _WOOL = Fibre(
 
 
 def _hair(name: str, label: str, *also_called: str) -> Fibre:
-    return replace(_WOOL, name=name, us_name=name, label=label, also_called=also_called)
+    return replace(_WOOL, name=name, label=label, also_called=also_called)
 
 
 _SILK = replace(
     _WOOL,
     name="silk",
-    us_name="silk",
     label="Silk",
     allowances=_allowed(("", 11.0)),
     takes_steam=common(False),
@@ -120,7 +118,6 @@ _PROTEIN: tuple[Fibre, ...] = (
     replace(
         _WOOL,
         name="protein",
-        us_name="azlon",
         label="Protein (azlon)",
         allowances=_allowed(("", 17.0)),
         takes_steam=memory(False),
@@ -134,7 +131,6 @@ _PROTEIN: tuple[Fibre, ...] = (
 
 _COTTON = Fibre(
     name="cotton",
-    us_name="cotton",
     label="Cotton",
     family=Family.CELLULOSE,
     allowances=_allowed(("", 8.5), ("mercerised", 10.5)),
@@ -160,7 +156,6 @@ _COTTON = Fibre(
 _LINEN = replace(
     _COTTON,
     name="flax",
-    us_name="linen",
     label="Flax (linen)",
     allowances=_allowed(("", 12.0)),
     iron_found_c=trade(230),
@@ -175,7 +170,6 @@ def _bast(name: str, label: str, pct: float, *also_called: str) -> Fibre:
     return replace(
         _LINEN,
         name=name,
-        us_name=name,
         label=label,
         allowances=_allowed(("", pct)),
         iron_dots=memory(3),
@@ -223,7 +217,6 @@ _PLANT: tuple[Fibre, ...] = (
 _VISCOSE = replace(
     _COTTON,
     name="viscose",
-    us_name="rayon",
     label="Viscose (rayon)",
     family=Family.REGENERATED,
     allowances=_allowed(("", 13.0)),
@@ -245,7 +238,6 @@ _VISCOSE = replace(
 _ACETATE = replace(
     _VISCOSE,
     name="acetate",
-    us_name="acetate",
     label="Acetate",
     family=Family.ACETATE,
     allowances=_allowed(("", 9.0)),
@@ -289,7 +281,6 @@ _MANMADE_CELLULOSE: tuple[Fibre, ...] = (
     replace(
         _VISCOSE,
         name="lyocell",
-        us_name="lyocell",
         label="Lyocell",
         iron_dots=memory(2),
         iron_found_c=None,
@@ -305,7 +296,6 @@ _MANMADE_CELLULOSE: tuple[Fibre, ...] = (
     replace(
         _ACETATE,
         name="triacetate",
-        us_name="triacetate",
         label="Triacetate",
         allowances=_allowed(("", 7.0)),
         iron_dots=trade(2),
@@ -318,7 +308,6 @@ _MANMADE_CELLULOSE: tuple[Fibre, ...] = (
 
 _POLYESTER = Fibre(
     name="polyester",
-    us_name="polyester",
     label="Polyester",
     family=Family.SYNTHETIC,
     allowances=_allowed(("", 1.5)),
@@ -343,7 +332,6 @@ _POLYESTER = Fibre(
 _NYLON = replace(
     _POLYESTER,
     name="polyamide",
-    us_name="nylon",
     label="Polyamide (nylon)",
     allowances=_allowed(("staple", 6.25), ("filament", 5.75)),
     iron_dots=trade(1),
@@ -368,7 +356,6 @@ _NYLON = replace(
 _ACRYLIC = replace(
     _NYLON,
     name="acrylic",
-    us_name="acrylic",
     label="Acrylic",
     allowances=_allowed(("", 2.0)),
     softens_c=None,
@@ -382,7 +369,6 @@ _ACRYLIC = replace(
 _POLYPROPYLENE = replace(
     _NYLON,
     name="polypropylene",
-    us_name="olefin",
     label="Polypropylene (olefin)",
     allowances=_allowed(("", 2.0)),
     iron_found_c=None,
@@ -394,11 +380,10 @@ _POLYPROPYLENE = replace(
 )
 
 
-def _rare(name: str, us_name: str, label: str, pct: float, *also_called: str) -> Fibre:
+def _rare(name: str, label: str, pct: float, *also_called: str) -> Fibre:
     return replace(
         _ACRYLIC,
         name=name,
-        us_name=us_name,
         label=label,
         allowances=_allowed(("", pct)),
         iron_dots=memory(1),
@@ -418,21 +403,21 @@ _SYNTHETIC: tuple[Fibre, ...] = (
     _NYLON,
     _ACRYLIC,
     replace(
-        _rare("modacrylic", "modacrylic", "Modacrylic", 2.0),
+        _rare("modacrylic", "Modacrylic", 2.0),
         ageing=(memory("Modacrylic shrinks and hardens under very little heat."),),
     ),
     replace(
-        _rare("chlorofibre", "vinyon", "Chlorofibre (vinyon)", 2.0, "vinyon", "pvc"),
+        _rare("chlorofibre", "Chlorofibre (vinyon)", 2.0, "vinyon", "pvc"),
         ageing=(memory("Chlorofibre shrinks hard in hot water or a warm dryer."),),
     ),
     replace(
-        _rare("aramid", "aramid", "Aramid", 8.0),
+        _rare("aramid", "Aramid", 8.0),
         allowances=_recalled(8.0),
         wash=_wash(WashMethod.MACHINE_MILD, 40, 60),
         dry=common(DryMethod.LINE),
         ageing=(memory("Aramid fades and weakens in daylight and is hard to cut."),),
     ),
-    _rare("polylactide", "PLA", "Polylactide (PLA)", 1.5, "pla"),
+    _rare("polylactide", "Polylactide (PLA)", 1.5, "pla"),
     _POLYPROPYLENE,
     replace(
         _POLYPROPYLENE,
@@ -445,20 +430,20 @@ _SYNTHETIC: tuple[Fibre, ...] = (
         also_called=(),
     ),
     replace(
-        _rare("polyurethane", "polyurethane", "Polyurethane", 3.5, "pu"),
+        _rare("polyurethane", "Polyurethane", 3.5, "pu"),
         allowances=_allowed(("staple", 3.5), ("filament", 3.0)),
         ageing=(memory("Old polyurethane coatings turn sticky, crack and flake; none lasts."),),
     ),
     replace(
-        _rare("fluorofibre", "fluoropolymer", "Fluorofibre", 0.0, "fluoropolymer", "ptfe"),
+        _rare("fluorofibre", "Fluorofibre", 0.0, "fluoropolymer", "ptfe"),
         allowances=_recalled(0.0),
     ),
     replace(
-        _rare("vinylal", "vinal", "Vinylal", 5.0, "vinal"),
+        _rare("vinylal", "Vinylal", 5.0, "vinal"),
         allowances=_recalled(5.0),
     ),
     replace(
-        _rare("elastomultiester", "elasterell-p", "Elastomultiester", 1.5, "elasterell-p"),
+        _rare("elastomultiester", "Elastomultiester", 1.5, "elasterell-p"),
         family=Family.ELASTOMER,
     ),
 )
@@ -468,7 +453,6 @@ _SYNTHETIC: tuple[Fibre, ...] = (
 _ELASTANE = replace(
     _NYLON,
     name="elastane",
-    us_name="spandex",
     label="Elastane (spandex)",
     family=Family.ELASTOMER,
     allowances=_allowed(("", 1.5)),
@@ -485,7 +469,6 @@ _ELASTIC_AND_METAL: tuple[Fibre, ...] = (
     replace(
         _ELASTANE,
         name="elastodiene",
-        us_name="rubber",
         label="Elastodiene (rubber)",
         allowances=_allowed(("", 1.0)),
         iron_dots=memory(0),
@@ -506,7 +489,6 @@ _ELASTIC_AND_METAL: tuple[Fibre, ...] = (
     replace(
         _ELASTANE,
         name="elastolefin",
-        us_name="lastol",
         label="Elastolefin (lastol)",
         allowances=_recalled(1.5),
         iron_dots=memory(1),
@@ -517,7 +499,6 @@ _ELASTIC_AND_METAL: tuple[Fibre, ...] = (
     replace(
         _POLYESTER,
         name="metallised",
-        us_name="metallic",
         label="Metal or metallised",
         family=Family.METAL,
         allowances=_allowed(("", 2.0)),
@@ -540,7 +521,6 @@ _ELASTIC_AND_METAL: tuple[Fibre, ...] = (
 _LEATHER = replace(
     _WOOL,
     name="leather",
-    us_name="leather",
     label="Leather",
     family=Family.HIDE,
     allowances=(),
@@ -567,7 +547,6 @@ _HIDES: tuple[Fibre, ...] = (
     replace(
         _LEATHER,
         name="fur",
-        us_name="fur",
         label="Fur (on the skin)",
         label_dots=common(0),
         feeds_moths=common(True),

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from inventory.advice.facts import Fact
+from inventory.advice.fibre_names import US_NAMES
 from inventory.advice.methods import DryMethod, Shrink, WashLimit
 
 
@@ -53,7 +54,6 @@ class Fibre:
     """
 
     name: str
-    us_name: str
     label: str
     family: Family
     allowances: tuple[Allowance, ...]
@@ -74,6 +74,12 @@ class Fibre:
     feeds_moths: Fact[bool]
     ageing: tuple[Fact[str], ...] = ()
     also_called: tuple[str, ...] = ()
+
+    @property
+    def us_name(self) -> str:
+        """The US generic name, which is often the same word."""
+        other = US_NAMES.get(self.name)
+        return other.value if other else self.name
 
     @property
     def is_textile(self) -> bool:

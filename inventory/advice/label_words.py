@@ -1,24 +1,40 @@
 """Other words for the care marks: everyday spellings and the US Care Labeling Rule.
 
-The US words for water are read at the top of their range as the rule now defines them
-(cold to 30 °C, warm to 44 °C, hot to 63 °C), then taken down to the nearest tub that is
-not hotter, so a label is never read as allowing more than it says.
+The US words for water are taken at the figures of the Federal Trade Commission's own
+care card, which are cooler than the tops of the ranges in 16 CFR 423, so a label is
+never read as allowing more than it says.
 """
 
-# The tub that stands for each word: the hottest one not above the word's own range.
+from inventory.advice.facts import Fact, published
+from inventory.advice.sources import FTC_CARE_CARD
+
+US_WATER_C: dict[str, Fact[int]] = {
+    "cold": published(30, FTC_CARE_CARD),
+    "warm": published(40, FTC_CARE_CARD),
+    "hot": published(50, FTC_CARE_CARD),
+}
+
+_US_CYCLES = {
+    "": "",
+    " gentle cycle": "-very-mild",
+    " delicate cycle": "-very-mild",
+    " permanent press": "-mild",
+}
+
+
+def _us_wash_words() -> dict[str, str]:
+    words = {}
+    for water, tub in US_WATER_C.items():
+        words[water] = str(tub.value)
+        for cycle, bars in _US_CYCLES.items():
+            # No tub of 50 °C has two bars, so the next cooler one stands for it.
+            tub_c = 40 if (tub.value, bars) == (50, "-very-mild") else tub.value
+            words[f"machine wash {water}{cycle}"] = f"{tub_c}{bars}"
+    return words
+
+
 WASH_WORDS: dict[str, str] = {
-    "machine wash cold": "30",
-    "machine wash warm": "40",
-    "machine wash hot": "60",
-    "cold": "30",
-    "warm": "40",
-    "hot": "60",
-    "machine wash cold gentle cycle": "30-very-mild",
-    "machine wash warm gentle cycle": "40-very-mild",
-    "machine wash cold delicate cycle": "30-very-mild",
-    "machine wash warm delicate cycle": "40-very-mild",
-    "machine wash cold permanent press": "30-mild",
-    "machine wash warm permanent press": "40-mild",
+    **_us_wash_words(),
     "hand wash": "hand",
     "hand wash only": "hand",
     "hand wash cold": "hand-cool",

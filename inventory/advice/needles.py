@@ -9,8 +9,9 @@ import math
 from inventory.advice.facts import Fact, memory, published
 from inventory.advice.problems import BadFigure
 from inventory.advice.sources import NEEDLE_ENTRY, NEEDLE_NUMBERS
+from shared.units import MM_PER
 
-MM_PER_INCH = 25.4
+MM_PER_INCH = MM_PER["in"]
 
 NM_BY_US: dict[int, Fact[int]] = {
     8: published(60, NEEDLE_NUMBERS),

@@ -6,7 +6,6 @@ Everything else is marked as a trade figure, common practice or memory in ``fact
 
 AGREED_ALLOWANCES = "French decree of 24 June 1998 (ECOC9800073A), annex II"
 EU_FIBRE_NAMES = "Directive 2008/121/EC, annex I (names kept by Regulation (EU) 1007/2011)"
-FTC_ISO_NAMES = "FTC rule of 6 October 2020 taking in the names of ISO 2076:2013"
 FTC_OLEFIN = "68 Federal Register 3813, 27 January 2003"
 FTC_ELASTERELL = "67 Federal Register 70835, 27 November 2002"
 
@@ -17,8 +16,6 @@ CARE_SYMBOLS_2023 = (
 )
 CARE_CHANGES_2023 = "notice of the changes in ISO 3758:2023 (test house, 2024)"
 FTC_CARE_CARD = "US Federal Trade Commission, care card"
-US_CARE_RULE = "16 CFR part 423 (eCFR)"
-US_WATER_RULE = "65 Federal Register, 2 August 2000, doc. 00-19491 (Care Labeling Rule)"
 
 SHRINK_METHOD = "AATCC 135-2018t, excerpt"
 SHRINK_KINDS = "trade association note on dimensional change"

@@ -3,23 +3,26 @@
 They advise and never forbid: a pattern that fails one is usable, and its notes say why it is hard.
 """
 
-from planning.drafting.pieces import DraftPiece, DraftSize
+from collections.abc import Iterable
+
+from planning.drafting.pieces import DraftPiece
 from planning.drafting.rings import bounds_mm, widths_across
 
 FEWEST_KINDS = 6  # common practice, no source: fewer kinds of piece give a flat shape
-TURNABLE_MM = (
-    30.0  # from memory, unconfirmed: the narrowest limb that turns with a rod and patience
-)
+TURNABLE_MM = 30.0  # from memory, unconfirmed: narrower limbs are turned with a rod and patience
 LIMBS = ("arm outer", "leg")
 _SLICES = 25
 
 
-def too_few_pieces(size: DraftSize) -> bool:
-    """Say whether a size has fewer kinds of piece than a good round shape needs.
+def too_few_kinds(names: Iterable[str]) -> bool:
+    """Say whether pieces of these names are fewer kinds than a good round shape needs.
 
     Common practice, no source: about six kinds or more.
+
+    >>> too_few_kinds(["front", "back", "ear", "ear"])
+    True
     """
-    return len({piece.name for piece in size.pieces}) < FEWEST_KINDS
+    return len(set(names)) < FEWEST_KINDS
 
 
 def narrowest_mm(piece: DraftPiece) -> float:

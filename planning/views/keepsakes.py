@@ -11,6 +11,8 @@ from planning import checking
 from planning.forms import KeepsakeForm, RulesForm, age_words
 from planning.models import Keepsake, PatternPiece, PatternSize, SizeCheck
 from planning.problems import cloth_of
+from planning.safety.cautions import cautions_for
+from planning.safety.tools import TOOL_CAUTIONS
 from planning.sizes import sizes_of
 from planning.views.rows import keepsake_for
 from shared.middleware import WorkshopRequest
@@ -78,6 +80,8 @@ def keepsake(request: WorkshopRequest, pk: int) -> HttpResponse:
             "keepsake": row,
             "sizes": sizes_of(row, cloth),
             "cloth": cloth,
+            "cautions": cautions_for(row.recipient_age_months, row.purpose),
+            "tools": TOOL_CAUTIONS,
             "age_words": age_words(row.recipient_age_months),
             "unmeasured": garments.with_usable_area().filter(panel_count=0),
             "nav": "keepsakes",

@@ -6,6 +6,7 @@ from shapely import Polygon
 from planning.drafting.drawing import drawing_of
 from planning.drafting.figure import figure
 from planning.drafting.library import built_in_pattern
+from planning.drafting.practice import too_few_kinds
 from planning.models import Pattern, PatternSize
 from planning.views.rows import pattern_for, size_for
 from shared.middleware import WorkshopRequest
@@ -53,6 +54,7 @@ def size(request: WorkshopRequest, pk: int) -> HttpResponse:
             "size": row,
             "pieces": pieces,
             "draft": draft,
+            "is_too_few": too_few_kinds(piece.name for piece in row.pieces.all()),
             "cloth_mm2": cloth_mm2(row),
             "nav": "patterns",
         },

@@ -11,6 +11,7 @@ from planning.drafting.allowance import cut_line_of
 from planning.drafting.bear import bear
 from planning.drafting.curves import ellipse_perimeter_mm
 from planning.drafting.measures import CHARACTERS
+from planning.drafting.pieces import DraftSize
 from planning.drafting.rings import perimeter_mm, signed_area_mm2
 from tests.planning.drafting.shapes_for_tests import SQUARE, circle
 
@@ -18,7 +19,7 @@ SIZES = [bear(height, name) for height in (150, 300, 460) for name in CHARACTERS
 
 
 @pytest.mark.parametrize("size", SIZES)
-def test_areas_and_perimeters_are_shapelys(size) -> None:
+def test_areas_and_perimeters_are_shapelys(size: DraftSize) -> None:
     """Shapely (GEOS) measures the same rings by its own code."""
     for piece in size:
         for ring in (piece.seam_line, piece.cut_line):
@@ -27,14 +28,14 @@ def test_areas_and_perimeters_are_shapelys(size) -> None:
 
 
 @pytest.mark.parametrize("size", SIZES)
-def test_edge_lengths_add_up_to_shapelys_perimeter(size) -> None:
+def test_edge_lengths_add_up_to_shapelys_perimeter(size: DraftSize) -> None:
     for piece in size:
         walked = sum(piece.stretch_mm(edge.name) for edge in piece.edges)
         assert walked == pytest.approx(LinearRing(piece.seam_line).length, rel=1e-12)
 
 
 @pytest.mark.parametrize("allowance", [3.0, 6.0, 12.7])
-def test_offset_of_a_circle_is_a_larger_circle(allowance) -> None:
+def test_offset_of_a_circle_is_a_larger_circle(allowance: float) -> None:
     """Steiner's formula (J. Steiner, 1840) for a disc: radius r + a."""
     cut = cut_line_of(circle(50), allowance)
     assert perimeter_mm(cut) == pytest.approx(2 * math.pi * (50 + allowance), rel=1e-3)
@@ -42,7 +43,7 @@ def test_offset_of_a_circle_is_a_larger_circle(allowance) -> None:
 
 
 @pytest.mark.parametrize("allowance", [3.0, 6.0, 12.7])
-def test_offset_of_a_square_has_rounded_corners(allowance) -> None:
+def test_offset_of_a_square_has_rounded_corners(allowance: float) -> None:
     """Steiner's formula for any convex shape: L + 2 pi a, and A + L a + pi a squared."""
     cut = cut_line_of(SQUARE, allowance)
     assert perimeter_mm(cut) == pytest.approx(400 + 2 * math.pi * allowance, abs=0.2)
@@ -60,7 +61,7 @@ def test_offset_of_the_sole_obeys_steiner() -> None:
 
 
 @pytest.mark.parametrize(("a", "b"), [(10, 10), (10, 9), (10, 7.2), (10, 5), (10, 4)])
-def test_ramanujans_ellipse_against_numeric_integration(a, b) -> None:
+def test_ramanujans_ellipse_against_numeric_integration(a: float, b: float) -> None:
     """S. Ramanujan, Quarterly Journal of Mathematics 45 (1914), first formula.
 
     Checked against the arc-length integral and SciPy's complete elliptic integral.

@@ -8,12 +8,13 @@ are sums worked by hand from the closed forms of that shape, or an independent n
 import math
 
 import numpy as np
+import numpy.typing as npt
 import pytest
 from scipy.optimize import brentq, minimize
 
 from planning.safety.fit import LIGNE_MM, fit_of, fit_of_diameter, fits_gauge
 from planning.safety.gauge import ENLARGED, GAUGE
-from planning.safety.parts import Box, Disc, Eye, ShankButton, Sphere
+from planning.safety.parts import Box, Disc, Eye, Part, ShankButton, Sphere
 from planning.safety.sweep import narrowest_radius_mm
 
 YES, NO, BORDERLINE = (True, False), (False, False), (False, True)
@@ -46,7 +47,7 @@ YES, NO, BORDERLINE = (True, False), (False, False), (False, True)
         pytest.param(Sphere(31.76), BORDERLINE, id="ball a hair wider"),
     ],
 )
-def test_worked_fits(part, answer) -> None:
+def test_worked_fits(part: Part, answer: tuple[bool, bool]) -> None:
     fit = fit_of(part)
     assert (fit.fits, fit.borderline) == answer
 
@@ -54,7 +55,9 @@ def test_worked_fits(part, answer) -> None:
 @pytest.mark.parametrize(
     ("part", "spare_mm", "within"), [(Eye(20, 8, 5, 40), 4.8, 0.1), (Eye(30, 15, 6, 40), -1.1, 0.1)]
 )
-def test_the_tilted_eyes_have_their_worked_slack(part, spare_mm, within) -> None:
+def test_the_tilted_eyes_have_their_worked_slack(
+    part: Part, spare_mm: float, within: float
+) -> None:
     """Numeric search: 4.8 mm of radius to spare, and 1.1 mm short."""
     spare = GAUGE.radius_mm - narrowest_radius_mm(part, GAUGE)
     assert spare == pytest.approx(spare_mm, abs=within)
@@ -65,7 +68,7 @@ def test_the_tilted_eyes_have_their_worked_slack(part, spare_mm, within) -> None
     [(1, 63.7), (2, 62.0), (4, 58.8), (6, 55.6), (8, 52.3), (10, 49.1), (12, 46.0)]
     + [(15, 42.1), (18, 39.1), (20, 37.1), (25, 32.1), (30, 27.1)],
 )
-def test_longest_rods_of_the_numeric_table(diameter, longest) -> None:
+def test_longest_rods_of_the_numeric_table(diameter: float, longest: float) -> None:
     """Longest rod of each diameter by a separate numeric search, plus or minus 0.3 mm."""
     assert fits_gauge(Disc(diameter, longest - 0.3), GAUGE)[0]
     assert not fits_gauge(Disc(diameter, longest + 0.3), GAUGE)[0]
@@ -113,11 +116,11 @@ def test_the_guard_band_is_one_millimetre() -> None:
 
 
 @pytest.mark.parametrize("part", [Disc(6, 52), Disc(12, 44), Eye(20, 8, 5, 40)])
-def test_the_sweep_agrees_with_a_general_minimiser(part) -> None:
+def test_the_sweep_agrees_with_a_general_minimiser(part: Part) -> None:
     """SciPy's Nelder-Mead over tilt, turn and both shifts finds no better pose from many starts."""
     cloud = part.points()
 
-    def width(pose: np.ndarray) -> float:
+    def width(pose: npt.NDArray[np.float64]) -> float:
         tilt, turn, tx, ty = pose
         x = math.cos(tilt) * cloud[:, 0] + math.sin(tilt) * cloud[:, 2]
         z = math.cos(tilt) * cloud[:, 2] - math.sin(tilt) * cloud[:, 0]
@@ -127,7 +130,6 @@ def test_the_sweep_agrees_with_a_general_minimiser(part) -> None:
         return float(np.hypot(px, py).max() + 10 * max(below, 0.0))
 
     rng = np.random.default_rng(7)
-    starts = rng.uniform((0, 0, -15, -15), (math.pi, math.pi, 15, 15), size=(24, 4))
-    options = {"xatol": 1e-4, "fatol": 1e-4, "maxiter": 2000}
-    found = min(minimize(width, s, method="Nelder-Mead", options=options).fun for s in starts)
+    starts = rng.uniform((0, 0, -15, -15), (math.pi, math.pi, 15, 15), size=(24, 4)).tolist()
+    found = min(minimize(width, s, method="Nelder-Mead", tol=1e-4).fun for s in starts)
     assert narrowest_radius_mm(part, GAUGE) <= found + 0.02

@@ -36,7 +36,9 @@ def test_torn_off_felt_is_no_small_part_in_the_united_states() -> None:
         (96, 0.452, 66.7, 133.4, 4, 0.92),
     ],
 )
-def test_united_states_abuse_rows(months, torque_nm, pull_n, press_n, drops, metres) -> None:
+def test_united_states_abuse_rows(
+    months: int, torque_nm: float, pull_n: float, press_n: float, drops: int, metres: float
+) -> None:
     """16 CFR 1500.51 to .53: 2/3/4 in-lbf, 10/15/15 lbf, 20/25/30 lbf; upper ages included."""
     limits = us_abuse_limits(months)
     assert limits.torque_nm == pytest.approx(torque_nm, abs=5e-4)
@@ -46,21 +48,21 @@ def test_united_states_abuse_rows(months, torque_nm, pull_n, press_n, drops, met
 
 
 @pytest.mark.parametrize("months", [-1, 97])
-def test_no_row_outside_the_united_states_sections(months) -> None:
+def test_no_row_outside_the_united_states_sections(months: int) -> None:
     """16 CFR 1500.53 ends at 96 months."""
     with pytest.raises(SafetyError):
         us_abuse_limits(months)
 
 
 @pytest.mark.parametrize(("size", "pull_n"), [(6, 50), (6.1, 90), (12, 90)])
-def test_european_pulls_turn_at_six_millimetres(size, pull_n) -> None:
+def test_european_pulls_turn_at_six_millimetres(size: float, pull_n: float) -> None:
     """EN 71-1 as restated by test houses (2021): 50 N to 6 mm, 90 N above; 0.34 N m; seams 70 N."""
     limits = en71_abuse_limits(size)
     assert (limits.tension_n, limits.torque_nm, limits.seam_n) == (pull_n, 0.34, 70)
 
 
 @pytest.mark.parametrize("size", [0, -1, float("nan")])
-def test_a_part_without_a_size_has_no_pull(size) -> None:
+def test_a_part_without_a_size_has_no_pull(size: float) -> None:
     with pytest.raises(SafetyError):
         en71_abuse_limits(size)
 
@@ -68,7 +70,7 @@ def test_a_part_without_a_size_has_no_pull(size) -> None:
 @pytest.mark.parametrize(
     ("lbf", "newtons"), [(15, 66.72), (11.24, 50.0), (15.74, 70.0), (20.23, 90.0)]
 )
-def test_pounds_force_in_newtons(lbf, newtons) -> None:
+def test_pounds_force_in_newtons(lbf: float, newtons: float) -> None:
     """1 lbf = 0.45359237 kg x 9.80665 m/s², by definition."""
     assert lbf * N_PER_LBF == pytest.approx(newtons, abs=0.02)
     assert pytest.approx(0.45359237 * 9.80665) == N_PER_LBF
@@ -90,7 +92,7 @@ def test_a_safety_eye_under_36_months_is_refused() -> None:
 
 
 @pytest.mark.parametrize(("months", "use"), [(35, Use.REFUSED), (36, Use.MUST_TEST)])
-def test_the_ban_is_for_under_36_months(months, use) -> None:
+def test_the_ban_is_for_under_36_months(months: int, use: Use) -> None:
     """16 CFR 1501.1: under 36 months; the abuse section .52 runs to 36 inclusive all the same."""
     assert use_of(fit_of(Disc(15, 3)), "plastic", months, "us").use is use
 
@@ -119,7 +121,7 @@ def test_a_missing_needle_fragment_blocks_the_keepsake() -> None:
 
 
 @pytest.mark.parametrize(("tail_mm", "ok"), [(250, False), (220, True), (200, True)])
-def test_ribbon_tails_end_at_220_mm(tail_mm, ok) -> None:
+def test_ribbon_tails_end_at_220_mm(tail_mm: float, ok: bool) -> None:
     """EN 71-1:2005+A8 clause 5.4: free length of cords 220 mm under 25 N."""
     assert cord_check(tail_mm).ok is ok
 
@@ -134,7 +136,7 @@ def test_pennsylvania_reaches_gifts() -> None:
     ("day", "law"),
     [(date(2030, 7, 31), "Directive 2009/48/EC"), (date(2030, 8, 1), "Regulation (EU) 2025/2509")],
 )
-def test_the_european_law_changes_on_1_august_2030(day, law) -> None:
+def test_the_european_law_changes_on_1_august_2030(day: date, law: str) -> None:
     """Regulation (EU) 2025/2509 of 26 November 2025 applies from 1 August 2030."""
     assert law in laws_for("eu", day)[0].text.split(" until ")[0]
 

@@ -3,7 +3,7 @@ from shapely import LineString, Polygon, distance, points
 
 from planning.drafting.allowance import cut_line_of
 from planning.drafting.errors import CutLineCrosses
-from planning.drafting.rings import is_simple, signed_area_mm2
+from planning.drafting.rings import Ring, is_simple, signed_area_mm2
 from shared.errors import OutlineError
 from tests.planning.drafting.shapes_for_tests import BOW_TIE, EL, SLOTTED, SQUARE, circle
 
@@ -14,7 +14,7 @@ def test_no_allowance_leaves_the_seam_line() -> None:
 
 @pytest.mark.parametrize("ring", [SQUARE, EL, circle(30)])
 @pytest.mark.parametrize("allowance", [3.0, 6.0, 10.0])
-def test_the_cut_line_lies_at_one_distance_everywhere(ring, allowance) -> None:
+def test_the_cut_line_lies_at_one_distance_everywhere(ring: Ring, allowance: float) -> None:
     cut = cut_line_of(ring, allowance)
     rim = LineString([*cut, cut[0]]).segmentize(1.0)
     away = distance(points(rim.coords), Polygon(ring))
@@ -46,7 +46,7 @@ def test_an_allowance_that_closes_a_ring_is_refused() -> None:
 
 
 @pytest.mark.parametrize("allowance", [-1, float("nan"), float("inf")])
-def test_an_allowance_that_is_no_width_is_refused(allowance) -> None:
+def test_an_allowance_that_is_no_width_is_refused(allowance: float) -> None:
     with pytest.raises(OutlineError, match="seam allowance"):
         cut_line_of(SQUARE, allowance)
 

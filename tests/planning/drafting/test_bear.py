@@ -8,6 +8,7 @@ from shapely import Point, Polygon
 from planning.drafting.bear import bear
 from planning.drafting.errors import DraftError
 from planning.drafting.measures import CHARACTERS
+from planning.drafting.pieces import DraftSize
 from planning.drafting.rings import is_simple, perimeter_mm, signed_area_mm2
 from shared.errors import OutlineError
 from tests.planning.drafting.shapes_for_tests import corner_deg
@@ -33,7 +34,7 @@ def test_the_bear_has_ten_kinds_of_piece_with_left_and_right_copies() -> None:
 
 
 @every_bear
-def test_every_ring_is_simple_and_anticlockwise(size) -> None:
+def test_every_ring_is_simple_and_anticlockwise(size: DraftSize) -> None:
     for piece in size:
         assert is_simple(piece.seam_line), piece.name
         assert is_simple(piece.cut_line), piece.name
@@ -42,12 +43,14 @@ def test_every_ring_is_simple_and_anticlockwise(size) -> None:
 
 @settings(max_examples=25, deadline=None)
 @given(st.floats(150, 500), st.sampled_from(sorted(CHARACTERS)), st.sampled_from([4.0, 6.0, 10.0]))
-def test_any_size_can_be_drafted_with_any_usual_allowance(height, character, allowance) -> None:
+def test_any_size_can_be_drafted_with_any_usual_allowance(
+    height: float, character: str, allowance: float
+) -> None:
     assert all(is_simple(piece.cut_line) for piece in bear(height, character, allowance))
 
 
 @every_bear
-def test_marks_and_lines_lie_inside_the_seam_line(size) -> None:
+def test_marks_and_lines_lie_inside_the_seam_line(size: DraftSize) -> None:
     for piece in size:
         inside = Polygon(piece.seam_line).buffer(0.01)
         places = [mark.at for mark in piece.marks] + [p for s in piece.lines for p in s.points]
@@ -55,20 +58,22 @@ def test_marks_and_lines_lie_inside_the_seam_line(size) -> None:
 
 
 @every_bear
-def test_notches_lie_on_the_seam_line(size) -> None:
+def test_notches_lie_on_the_seam_line(size: DraftSize) -> None:
     for piece in size:
         assert all(notch.at in piece.seam_line for notch in piece.notches)
 
 
 @every_bear
-def test_five_openings_let_every_stuffed_part_be_turned(size) -> None:
+def test_five_openings_let_every_stuffed_part_be_turned(size: DraftSize) -> None:
     opened = {piece.name for piece in size if piece.opening}
     assert {"body back", "arm outer", "arm inner", "leg"} <= opened
 
 
 @pytest.mark.parametrize("character", sorted(CHARACTERS))
 @pytest.mark.parametrize("factor", [1.5, 2.0, 3.2])
-def test_seam_lines_grow_by_the_factor_and_areas_by_its_square(character, factor) -> None:
+def test_seam_lines_grow_by_the_factor_and_areas_by_its_square(
+    character: str, factor: float
+) -> None:
     small, large = bear(150, character), bear(150 * factor, character)
     for little, big in zip(small, large, strict=True):
         assert perimeter_mm(big.seam_line) == pytest.approx(
@@ -80,7 +85,7 @@ def test_seam_lines_grow_by_the_factor_and_areas_by_its_square(character, factor
 
 
 @every_bear
-def test_the_allowance_has_its_width_at_every_size(size) -> None:
+def test_the_allowance_has_its_width_at_every_size(size: DraftSize) -> None:
     for piece in size:
         seam = Polygon(piece.seam_line)
         away = [seam.distance(Point(corner)) for corner in piece.cut_line]
@@ -101,7 +106,9 @@ def test_the_allowance_has_its_width_at_every_size(size) -> None:
         (("leg", "foot"), ("leg", "foot")),
     ],
 )
-def test_a_free_edge_runs_on_straight_across_a_seam(size, first, second) -> None:
+def test_a_free_edge_runs_on_straight_across_a_seam(
+    size: DraftSize, first: tuple[str, str], second: tuple[str, str]
+) -> None:
     total = corner_deg(size.piece(first[0]), first[1]) + corner_deg(
         size.piece(second[0]), second[1]
     )
@@ -109,7 +116,7 @@ def test_a_free_edge_runs_on_straight_across_a_seam(size, first, second) -> None
 
 
 @every_bear
-def test_the_four_gores_meet_flat_under_the_seat(size) -> None:
+def test_the_four_gores_meet_flat_under_the_seat(size: DraftSize) -> None:
     front = corner_deg(size.piece("body front"), "side, seat to hip")
     back = corner_deg(size.piece("body back"), "centre back, lower")
     assert 2 * (front + back) == pytest.approx(360, abs=30)
@@ -126,7 +133,7 @@ def test_narrow_limbs_are_said_so() -> None:
 
 
 @pytest.mark.parametrize("height", [149.9, 500.1, 0, -300, math.nan])
-def test_heights_out_of_range_are_refused(height) -> None:
+def test_heights_out_of_range_are_refused(height: float) -> None:
     with pytest.raises(DraftError, match="150 to 500 mm"):
         bear(height)
 

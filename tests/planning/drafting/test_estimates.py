@@ -18,7 +18,7 @@ from planning.drafting.stuffing import flat_part_volume_mm3
 
 
 @pytest.mark.parametrize("character", sorted(CHARACTERS))
-def test_every_estimate_has_a_range_around_it_and_a_source(character) -> None:
+def test_every_estimate_has_a_range_around_it_and_a_source(character: str) -> None:
     for estimate in estimates_of(bear(300, character), SEAMS):
         assert 0 < estimate.low < estimate.likely < estimate.high, estimate.name
         assert estimate.source
@@ -47,7 +47,7 @@ def test_an_unknown_firmness_is_refused() -> None:
 
 
 @pytest.mark.parametrize(("thickness", "stitch"), [(0, 2), (1, 0), (-1, 2)])
-def test_a_seam_without_thickness_or_stitches_is_refused(thickness, stitch) -> None:
+def test_a_seam_without_thickness_or_stitches_is_refused(thickness: float, stitch: float) -> None:
     with pytest.raises(DraftError):
         thread_ratio(thickness, stitch)
 

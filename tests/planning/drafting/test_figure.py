@@ -3,7 +3,7 @@ import re
 import pytest
 
 from planning.drafting.errors import DraftError
-from planning.drafting.figure import figure
+from planning.drafting.figure import View, figure
 from planning.drafting.measures import CHARACTERS, measures_of
 
 NUMBERS = re.compile(r"-?\d+(?:\.\d+)?")
@@ -20,7 +20,7 @@ def across(path: str) -> list[float]:
 
 @both_views
 @pytest.mark.parametrize("character", sorted(CHARACTERS))
-def test_the_head_ends_at_the_height_and_the_feet_on_the_floor(view, character) -> None:
+def test_the_head_ends_at_the_height_and_the_feet_on_the_floor(view: View, character: str) -> None:
     drawn = figure(300, character, view)
     head = [path for name, path in drawn.paths if name == "figure-head"]
     feet = [path for name, path in drawn.paths if name in ("figure-leg", "figure-foot")]
@@ -50,7 +50,7 @@ def test_the_front_view_is_the_same_left_and_right() -> None:
 
 
 @both_views
-def test_the_view_box_holds_every_line(view) -> None:
+def test_the_view_box_holds_every_line(view: View) -> None:
     drawn = figure(230, view=view)
     left, top, wide, tall = (float(number) for number in drawn.view_box.split())
     for _, path in drawn.paths:
@@ -59,7 +59,7 @@ def test_the_view_box_holds_every_line(view) -> None:
 
 
 @both_views
-def test_classes_are_plain_names_without_style(view) -> None:
+def test_classes_are_plain_names_without_style(view: View) -> None:
     for name, path in figure(300, view=view).paths:
         assert re.fullmatch(r"figure-[a-z-]+", name)
         assert re.fullmatch(r"M[-\d. L]+Z?", path)

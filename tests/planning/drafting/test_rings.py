@@ -4,6 +4,8 @@ from hypothesis import strategies as st
 from shapely import Polygon
 
 from planning.drafting.rings import (
+    Point,
+    Ring,
     bounds_mm,
     is_simple,
     length_mm,
@@ -32,12 +34,12 @@ def test_a_mirrored_ring_keeps_area_direction_and_length() -> None:
 
 
 @pytest.mark.parametrize("ring", [BOW_TIE, SQUARE[:2], (*SQUARE, SQUARE[0]), ()])
-def test_rings_that_cross_or_touch_themselves_are_not_simple(ring) -> None:
+def test_rings_that_cross_or_touch_themselves_are_not_simple(ring: Ring) -> None:
     assert not is_simple(ring)
 
 
 @pytest.mark.parametrize("ring", [SQUARE, EL])
-def test_plain_outlines_are_simple(ring) -> None:
+def test_plain_outlines_are_simple(ring: Ring) -> None:
     assert is_simple(ring)
 
 
@@ -46,12 +48,12 @@ def test_bounds_name_the_corners_of_the_box() -> None:
 
 
 @pytest.mark.parametrize(("distance", "point"), [(-5, (0, 0)), (0, (0, 0)), (99, (10, 10))])
-def test_walking_past_the_ends_stops_there(distance, point) -> None:
+def test_walking_past_the_ends_stops_there(distance: float, point: Point) -> None:
     assert point_along([(0, 0), (10, 0), (10, 10)], distance) == point
 
 
 @given(st.floats(0, 20))
-def test_the_point_along_lies_where_it_says(distance) -> None:
+def test_the_point_along_lies_where_it_says(distance: float) -> None:
     line = [(0.0, 0.0), (10.0, 0.0), (10.0, 10.0)]
     at = point_along(line, distance)
     walked = [*line[:1], at] if distance <= 10 else [*line[:2], at]
@@ -63,5 +65,5 @@ def test_widths_across_an_el() -> None:
 
 
 @given(st.lists(st.tuples(st.floats(-500, 500), st.floats(-500, 500)), min_size=3, max_size=3))
-def test_the_area_of_any_triangle_is_shapelys(corners) -> None:
+def test_the_area_of_any_triangle_is_shapelys(corners: list[Point]) -> None:
     assert abs(signed_area_mm2(tuple(corners))) == pytest.approx(Polygon(corners).area, abs=1e-6)

@@ -15,7 +15,7 @@ from planning.drafting.sewing import Seam, Stretch
 
 @settings(max_examples=30, deadline=None)
 @given(st.floats(150, 500), st.sampled_from(sorted(CHARACTERS)))
-def test_every_seam_walks_within_a_millimetre(height, character) -> None:
+def test_every_seam_walks_within_a_millimetre(height: float, character: str) -> None:
     for walked in walk(bear(height, character)):
         assert walked.ok, walked.text
         if walked.ease_pct == (0, 0):
@@ -23,7 +23,7 @@ def test_every_seam_walks_within_a_millimetre(height, character) -> None:
 
 
 @pytest.mark.parametrize("character", sorted(CHARACTERS))
-def test_the_ear_is_three_percent_fuller_than_its_line(character) -> None:
+def test_the_ear_is_three_percent_fuller_than_its_line(character: str) -> None:
     for walked in walk(bear(300, character)):
         if walked.name.startswith("ear to head"):
             assert walked.difference_mm / walked.b_mm == pytest.approx(0.03, abs=0.002)

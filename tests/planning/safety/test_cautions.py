@@ -1,6 +1,7 @@
 import pytest
 
-from planning.safety.cautions import cautions_for
+from planning.safety.ages import Market
+from planning.safety.cautions import Purpose, cautions_for
 from planning.safety.errors import SafetyError
 
 AGES = (None, 0, 11, 12, 35, 36, 100, 168, 900)
@@ -13,7 +14,9 @@ def kinds(*args: object, **more: object) -> list[str]:
 @pytest.mark.parametrize("age", AGES)
 @pytest.mark.parametrize("purpose", ["toy", "display"])
 @pytest.mark.parametrize("market", [None, "us", "eu", "uk"])
-def test_needles_and_the_law_are_never_left_out(age, purpose, market) -> None:
+def test_needles_and_the_law_are_never_left_out(
+    age: int | None, purpose: Purpose, market: Market | None
+) -> None:
     found = kinds(age, purpose, market)
     assert "needles" in found
     assert found[-1] == "law"
@@ -22,7 +25,9 @@ def test_needles_and_the_law_are_never_left_out(age, purpose, market) -> None:
 
 @pytest.mark.parametrize(("age", "shown"), [(None, True), (0, True), (11, True), (12, False)])
 @pytest.mark.parametrize("purpose", ["toy", "display"])
-def test_the_sleep_caution_holds_for_the_whole_first_year(age, shown, purpose) -> None:
+def test_the_sleep_caution_holds_for_the_whole_first_year(
+    age: int | None, shown: bool, purpose: Purpose
+) -> None:
     assert ("sleep" in kinds(age, purpose, "uk")) is shown
 
 
@@ -48,7 +53,7 @@ def test_a_cuddly_toy_for_a_five_year_old_counts_as_younger_in_europe() -> None:
 
 
 @pytest.mark.parametrize("age", AGES)
-def test_the_heaviest_cautions_come_first_and_each_has_a_source(age) -> None:
+def test_the_heaviest_cautions_come_first_and_each_has_a_source(age: int | None) -> None:
     found = cautions_for(age)
     weights = ["stop", "take care", "note"]
     ranks = [weights.index(caution.weight) for caution in found]

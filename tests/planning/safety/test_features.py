@@ -8,20 +8,20 @@ STRICTEST_FIRST = [Use.REFUSED, Use.MUST_TEST, Use.ALLOWED]
 
 
 @pytest.mark.parametrize("name", FEATURES)
-def test_no_feature_gets_stricter_with_age(name) -> None:
+def test_no_feature_gets_stricter_with_age(name: str) -> None:
     row = FEATURES[name]
     ranks = [STRICTEST_FIRST.index(use) for use in (row.under_3, row.young, row.older, row.grown)]
     assert ranks == sorted(ranks)
 
 
 @pytest.mark.parametrize("name", FEATURES)
-def test_every_feature_has_a_reason_and_a_source(name) -> None:
+def test_every_feature_has_a_reason_and_a_source(name: str) -> None:
     assert FEATURES[name].because.endswith(".")
     assert FEATURES[name].source
 
 
 @pytest.mark.parametrize("name", FEATURES)
-def test_a_grown_persons_display_piece_is_free(name) -> None:
+def test_a_grown_persons_display_piece_is_free(name: str) -> None:
     assert age_gate([name], 400, "uk", cuddly=False).use is Use.ALLOWED
 
 

@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from planning.safety.errors import SafetyError
 from planning.safety.fit import fit_of, fit_of_diameter, fits_gauge
 from planning.safety.gauge import ENLARGED, GAUGE
-from planning.safety.parts import Box, Disc, Eye, ShankButton, Sphere
+from planning.safety.parts import Box, Disc, Eye, Part, ShankButton, Sphere
 from planning.safety.sweep import narrowest_radius_mm
 
 small = st.floats(0.5, 70)
@@ -24,7 +24,7 @@ def test_the_enlarged_gauge_has_a_millimetre_more() -> None:
 
 
 @pytest.mark.parametrize("part", [Disc(31.75, 25.4), Disc(20, 37.15), Box(8, 30, 2), Sphere(31.75)])
-def test_a_part_that_just_stands_in_the_gauge_fits(part) -> None:
+def test_a_part_that_just_stands_in_the_gauge_fits(part: Part) -> None:
     assert fit_of(part).fits
 
 
@@ -53,21 +53,23 @@ def test_a_borderline_part_is_treated_as_small() -> None:
     ("diameter", "fits", "borderline"),
     [(15, True, False), (31.75, True, False), (32.75, False, True), (32.76, False, False)],
 )
-def test_a_button_of_unknown_thickness_is_judged_by_its_width(diameter, fits, borderline) -> None:
+def test_a_button_of_unknown_thickness_is_judged_by_its_width(
+    diameter: float, fits: bool, borderline: bool
+) -> None:
     fit = fit_of_diameter(diameter)
     assert (fit.fits, fit.borderline) == (fits, borderline)
 
 
 @settings(max_examples=15, deadline=None)
 @given(small, small)
-def test_a_smaller_cylinder_never_fits_worse(diameter, length) -> None:
+def test_a_smaller_cylinder_never_fits_worse(diameter: float, length: float) -> None:
     if fits_gauge(Disc(diameter, length), GAUGE)[0]:
         assert fits_gauge(Disc(0.9 * diameter, 0.9 * length), GAUGE)[0]
 
 
 @settings(max_examples=15, deadline=None)
 @given(st.floats(1, 31), st.floats(1, 56))
-def test_standing_upright_is_never_denied_by_the_sweep(diameter, length) -> None:
+def test_standing_upright_is_never_denied_by_the_sweep(diameter: float, length: float) -> None:
     part = Disc(diameter, length)
     if part.stands_in(GAUGE):
         assert narrowest_radius_mm(part, GAUGE) <= GAUGE.radius_mm + 1e-3
@@ -75,7 +77,7 @@ def test_standing_upright_is_never_denied_by_the_sweep(diameter, length) -> None
 
 @settings(max_examples=10, deadline=None)
 @given(st.floats(2, 30), st.floats(2, 40), st.floats(2, 40))
-def test_a_box_fits_no_worse_than_the_cylinder_round_it(a, b, c) -> None:
+def test_a_box_fits_no_worse_than_the_cylinder_round_it(a: float, b: float, c: float) -> None:
     if fits_gauge(Disc(math.hypot(a, b), c), GAUGE)[0]:
         assert fits_gauge(Box(a, b, c), GAUGE)[0]
 
@@ -90,6 +92,6 @@ def test_a_thin_stem_is_an_eye_like_a_shank_button() -> None:
 
 
 @pytest.mark.parametrize("size", [0, -1, math.nan, math.inf, 1e6])
-def test_lengths_that_are_none_are_refused(size) -> None:
+def test_lengths_that_are_none_are_refused(size: float) -> None:
     with pytest.raises(SafetyError, match="Disc, length_mm"):
         Disc(10, size)

@@ -45,7 +45,9 @@ def test_the_example_of_the_manual() -> None:
         + (False, "allowed"),
     ],
 )
-def test_each_shape_is_understood(args, fits, borderline, use) -> None:
+def test_each_shape_is_understood(
+    args: tuple[str, ...], fits: bool, borderline: bool, use: str
+) -> None:
     told = answer(*args)
     assert (told["fits"], told["borderline"], told["use"]) == (fits, borderline, use)
 
@@ -68,7 +70,7 @@ def test_each_shape_is_understood(args, fits, borderline, use) -> None:
         (("--sphere", "9", "--material", "cheese"), "plastic"),
     ],
 )
-def test_bad_input_ends_with_two_and_one_line(args, words) -> None:
+def test_bad_input_ends_with_two_and_one_line(args: tuple[str, ...], words: str) -> None:
     line = refusal(*args)
     assert words in line
     assert "\n" not in line

@@ -1,7 +1,8 @@
 import pytest
 
+from planning.safety.ages import Market
 from planning.safety.errors import SafetyError
-from planning.safety.fit import fit_of
+from planning.safety.fit import Fit, fit_of
 from planning.safety.parts import Disc, Eye
 from planning.safety.use import HARD, SOFT, Use, is_small_part, use_of
 
@@ -12,7 +13,9 @@ LARGE = fit_of(Disc(40, 3))
 @pytest.mark.parametrize("market", ["us", "eu", "uk", None])
 @pytest.mark.parametrize("age", [None, 0, 11, 12, 35])
 @pytest.mark.parametrize("fit", [EYE, LARGE])
-def test_no_hard_part_is_ever_let_onto_a_toy_for_under_3s(market, age, fit) -> None:
+def test_no_hard_part_is_ever_let_onto_a_toy_for_under_3s(
+    market: Market | None, age: int | None, fit: Fit
+) -> None:
     assert use_of(fit, "plastic", age, market).use is Use.REFUSED
 
 
@@ -33,7 +36,9 @@ def test_no_hard_part_is_ever_let_onto_a_toy_for_under_3s(market, age, fit) -> N
         (480, "us", True, Use.ALLOWED),
     ],
 )
-def test_age_market_and_cuddliness_decide_together(age, market, cuddly, use) -> None:
+def test_age_market_and_cuddliness_decide_together(
+    age: int | None, market: Market | None, cuddly: bool, use: Use
+) -> None:
     assert use_of(EYE, "plastic", age, market, cuddly).use is use
 
 
@@ -50,14 +55,14 @@ def test_the_us_warning_label_is_named_for_small_parts_only() -> None:
 
 
 @pytest.mark.parametrize("material", SOFT)
-def test_soft_materials_are_left_out_in_the_united_states_only(material) -> None:
+def test_soft_materials_are_left_out_in_the_united_states_only(material: str) -> None:
     assert use_of(EYE, material, 20, "us").use is Use.ALLOWED
     assert use_of(EYE, material, 20, "eu").use is Use.MUST_TEST
     assert use_of(LARGE, material, 20, "eu").use is Use.ALLOWED
 
 
 @pytest.mark.parametrize("material", HARD)
-def test_hard_materials_are_small_parts_everywhere(material) -> None:
+def test_hard_materials_are_small_parts_everywhere(material: str) -> None:
     assert is_small_part(EYE, material, "us")
     assert is_small_part(EYE, material, "uk")
 
@@ -76,6 +81,6 @@ def test_an_unknown_material_is_refused_with_the_known_ones() -> None:
 
 
 @pytest.mark.parametrize("age", [-1, 100_000])
-def test_an_impossible_age_is_refused(age) -> None:
+def test_an_impossible_age_is_refused(age: int | None) -> None:
     with pytest.raises(SafetyError, match="age"):
         use_of(EYE, age_months=age)

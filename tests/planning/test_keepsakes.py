@@ -1,0 +1,229 @@
+import pytest
+
+from inventory.models import Garment
+from planning.library import give_built_in
+from planning.models import Keepsake, Pattern, SizeCheck
+from tests import builders
+
+pytestmark = pytest.mark.django_db(transaction=True)
+
+
+def test_a_keepsake_is_planned(maker, workshop):
+    collection = builders.collection(workshop)
+    pattern = give_built_in(workshop)
+    facts = {
+        "name": "A bear for Ellen",
+        "collection": collection.pk,
+        "pattern": pattern.pk,
+        "purpose": "toy",
+        "recipient_age_months": "12",
+    }
+    page = maker.post("/keepsakes/new/", facts)
+    row = Keepsake.objects.get()
+    assert page.url == row.get_absolute_url()
+    assert row.recipient_age_months == 12
+    assert "No panel of this collection is measured" in maker.get(page.url).content.decode()
+
+
+def test_another_workshops_cloth_and_patterns_cannot_be_chosen(maker, stranger):
+    elsewhere = builders.workshop("Elsewhere 2")
+    facts = {
+        "name": "X",
+        "collection": builders.collection(elsewhere).pk,
+        "pattern": builders.pattern(elsewhere).pk,
+        "purpose": "toy",
+    }
+    errors = maker.post("/keepsakes/new/", facts).context["form"].errors
+    assert set(errors) == {"collection", "pattern"}
+    assert not Keepsake.objects.exists()
+
+
+PAGES = ("", "change/", "rules/", "sizes/")
+STEPS = ("check", "stop", "choose", "remove", "put-back")
+
+
+@pytest.mark.parametrize("page", PAGES)
+def test_pages_open_for_their_workshop_only(maker, stranger, cushion, page):
+    address = f"/keepsakes/{cushion.pk}/{page}"
+    assert maker.get(address).status_code in (200, 286)
+    assert stranger.get(address).status_code == 404
+
+
+@pytest.mark.parametrize("step", STEPS)
+def test_steps_are_posts_of_the_same_workshop(maker, stranger, cushion, step):
+    assert maker.get(f"/keepsakes/{cushion.pk}/{step}/").status_code == 405
+    assert stranger.post(f"/keepsakes/{cushion.pk}/{step}/").status_code == 404
+
+
+def test_sizes_are_checked_and_the_largest_covered_is_marked(maker, workshop, cushion):
+    cushion.pattern = builders.pattern(workshop, heights_mm=(200, 100, 600))
+    cushion.save()
+    maker.post(f"/keepsakes/{cushion.pk}/check/")
+    page = maker.get(f"/keepsakes/{cushion.pk}/")
+    words = {row.size.height_mm: row.word for row in page.context["sizes"].rows}
+    assert words == {100: "covers", 200: "covers", 600: "cannot"}
+    assert page.context["sizes"].largest_covered.size.height_mm == 200
+    assert page.content.decode().count("Largest that is covered") == 1
+
+
+def test_polling_stops_when_nothing_runs(maker, cushion):
+    maker.post(f"/keepsakes/{cushion.pk}/check/")
+    assert maker.get(f"/keepsakes/{cushion.pk}/sizes/").status_code == 286
+    SizeCheck.objects.update(state="running")
+    page = maker.get(f"/keepsakes/{cushion.pk}/sizes/")
+    assert page.status_code == 200
+    assert "Being checked" in page.content.decode()
+
+
+def test_only_a_size_covered_today_can_be_chosen(maker, cushion):
+    size = cushion.pattern.sizes.get()
+    maker.post(f"/keepsakes/{cushion.pk}/choose/", {"size": size.pk})
+    cushion.refresh_from_db()
+    assert cushion.chosen_size is None
+    maker.post(f"/keepsakes/{cushion.pk}/check/")
+    maker.post(f"/keepsakes/{cushion.pk}/choose/", {"size": size.pk})
+    cushion.refresh_from_db()
+    assert cushion.chosen_size == size
+
+
+def test_the_lay_is_drawn_and_told_in_a_table(maker, stranger, cushion):
+    maker.post(f"/keepsakes/{cushion.pk}/check/")
+    address = SizeCheck.objects.get().get_absolute_url()
+    page = maker.get(address).content.decode()
+    assert page.count('class="piece"') == 2
+    assert "Where every piece lies" in page
+    assert {"Left", "Right"} <= {word.strip() for word in page.replace("<", ">").split(">")}
+    assert stranger.get(address).status_code == 404
+
+
+def test_an_undecided_lay_never_reads_as_a_yes(maker, cushion, monkeypatch):
+    monkeypatch.setattr("planning.checking.faults_of", lambda problem, lay: ["overlap"])
+    maker.post(f"/keepsakes/{cushion.pk}/check/")
+    for address in (cushion.get_absolute_url(), SizeCheck.objects.get().get_absolute_url()):
+        page = maker.get(address).content.decode()
+        assert "Undecided" in page
+        assert "ot a yes" in page
+        assert "Covers" not in page
+        assert "Choose this size" not in page
+    assert "Not all pieces are placed" in page
+    assert 'class="piece unsure"' in page
+
+
+def test_an_out_of_date_lay_is_not_for_cutting(maker, cushion):
+    maker.post(f"/keepsakes/{cushion.pk}/check/")
+    cushion.edge_margin_mm = 20
+    cushion.save()
+    page = maker.get(SizeCheck.objects.get().get_absolute_url()).content.decode()
+    assert "Out of date" in page
+    assert "Not for cutting" in page
+    assert "Covers" not in page
+
+
+@pytest.mark.parametrize(("consent", "words"), [("no", "does not allow"), ("ask", "has not said")])
+def test_a_giver_who_has_not_said_yes_is_heard_on_every_page(maker, cushion, consent, words):
+    maker.post(f"/keepsakes/{cushion.pk}/check/")
+    cushion.collection.cut_consent = consent
+    cushion.collection.save()
+    for address in (cushion.get_absolute_url(), SizeCheck.objects.get().get_absolute_url()):
+        assert words in maker.get(address).content.decode()
+
+
+def test_rules_are_saved_with_their_units(maker, workshop, cushion):
+    workshop.members.update(units="in")
+    garment = Garment.objects.get()
+    facts = {
+        "clearance_mm": "1/8",
+        "edge_margin_mm": "1/4",
+        "flaw_margin_mm": "1/8",
+        "grain_tolerance_deg": "2",
+        "left_out": [],
+        "piece_0": [garment.pk],
+    }
+    page = maker.post(f"/keepsakes/{cushion.pk}/rules/", facts)
+    assert page.status_code == 302
+    cushion.refresh_from_db()
+    assert (cushion.clearance_mm, cushion.edge_margin_mm) == (3.175, 6.35)
+    assert [(r.piece_name, r.garment) for r in cushion.piece_rules.all()] == [("side", garment)]
+
+
+@pytest.mark.parametrize(
+    ("changed", "field"),
+    [
+        ({"clearance_mm": "-1"}, "clearance_mm"),
+        ({"edge_margin_mm": "wide"}, "edge_margin_mm"),
+        ({"edge_margin_mm": "90"}, "edge_margin_mm"),
+        ({"grain_tolerance_deg": "90"}, "grain_tolerance_deg"),
+        ({"left_out": ["99999"]}, "left_out"),
+    ],
+)
+def test_a_rule_that_cannot_be_is_named(maker, cushion, changed, field):
+    facts = {
+        "clearance_mm": "0.2",
+        "edge_margin_mm": "0.5",
+        "flaw_margin_mm": "0.3",
+        "grain_tolerance_deg": "0",
+        **changed,
+    }
+    page = maker.post(f"/keepsakes/{cushion.pk}/rules/", facts)
+    assert field in page.context["form"].errors
+
+
+def test_a_garment_that_lies_in_a_lay_is_not_taken_off_the_list(maker, cushion):
+    maker.post(f"/keepsakes/{cushion.pk}/check/")
+    garment = Garment.objects.get()
+    page = maker.post(f"/garments/{garment.pk}/remove/", follow=True).content.decode()
+    assert "lies in a lay of “A cushion”" in page
+    cushion.left_out.add(garment)
+    maker.post(f"/garments/{garment.pk}/remove/")
+    garment.refresh_from_db()
+    assert garment.removed_at
+
+
+def test_a_keepsake_off_the_list_can_be_put_back(maker, cushion):
+    maker.post(f"/keepsakes/{cushion.pk}/remove/")
+    assert maker.get("/keepsakes/").context["keepsakes"] == []
+    maker.post(f"/keepsakes/{cushion.pk}/put-back/")
+    assert len(maker.get("/keepsakes/").context["keepsakes"]) == 1
+
+
+def test_a_new_workshop_has_the_bear(client):
+    client.post(
+        "/first-workshop/",
+        {
+            "workshop": "Needle",
+            "units": "cm",
+            "username": "ada",
+            "password1": "a-long-and-quiet-word",
+            "password2": "a-long-and-quiet-word",
+        },
+    )
+    pattern = Pattern.objects.get()
+    assert pattern.sizes.count() == 5
+    for address in ("/patterns/", pattern.get_absolute_url(), "/"):
+        assert client.get(address).status_code == 200
+    for size in pattern.sizes.all():
+        page = client.get(size.get_absolute_url()).content.decode()
+        assert page.count("<figure") == size.pieces.count() >= 9
+    assert give_built_in(pattern.workshop) == pattern
+
+
+def test_patterns_stay_inside_their_workshop(stranger, cushion):
+    assert stranger.get(cushion.pattern.get_absolute_url()).status_code == 404
+    assert stranger.get(cushion.pattern.sizes.get().get_absolute_url()).status_code == 404
+
+
+def test_a_pattern_of_few_pieces_carries_a_warning(maker, cushion):
+    page = maker.get(cushion.pattern.sizes.get().get_absolute_url()).content.decode()
+    assert "Fewer than six kinds of piece" in page
+
+
+def test_lists_ask_the_database_no_more_than_they_must(
+    maker, cushion, django_assert_max_num_queries
+):
+    maker.post(f"/keepsakes/{cushion.pk}/check/")
+    for address, most in (
+        (cushion.get_absolute_url(), 24),
+        (SizeCheck.objects.get().get_absolute_url(), 26),
+    ):
+        with django_assert_max_num_queries(most):
+            maker.get(address)
