@@ -113,4 +113,4 @@ class GarmentFilter(filters.FilterSet):
 
     def by_area(self, rows: GarmentQuerySet, name: str, value: Any) -> GarmentQuerySet:
         assert self.request is not None  # noqa: S101 - for the type checker
-        return rows.filter(usable_mm2__gte=float(value) * MM2_PER[self.request.units])
+        return rows.filter(**{"usable_mm2__gte": float(value) * MM2_PER[self.request.units]})

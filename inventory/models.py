@@ -88,13 +88,18 @@ class GarmentQuerySet(WorkshopQuerySet["Garment"]):
     def with_usable_area(self) -> Self:
         """Add ``usable_mm2``: what the panels on the list yield together, 0 where none is."""
         panels = Panel.objects.filter(garment=models.OuterRef("pk"), removed_at=None)
-        panels = panels.order_by().values("garment")
-        total = panels.annotate(total=models.Sum("usable_area_mm2")).values("total")
-        count = panels.annotate(count=models.Count("pk")).values("count")
+        by_garment = panels.order_by().values("garment")
+        total = by_garment.annotate(total=models.Sum("usable_area_mm2")).values("total")
+        count = by_garment.annotate(count=models.Count("pk")).values("count")
         return self.annotate(
             usable_mm2=Coalesce(models.Subquery(total), 0.0),
             panel_count=Coalesce(models.Subquery(count), 0),
         )
+
+    def unmeasured(self) -> Self:
+        """Keep garments of which no panel is measured."""
+        panels = Panel.objects.filter(garment=models.OuterRef("pk"), removed_at=None)
+        return self.filter(~models.Exists(panels))
 
 
 def new_tag() -> str:
@@ -130,7 +135,10 @@ class Garment(WorkshopRecord):
     troubles = models.JSONField("Troubles", default=list, blank=True)
     removed_at = models.DateTimeField(null=True, editable=False)
 
-    objects = GarmentQuerySet.as_manager()
+    usable_mm2: float  # these two are there only after with_usable_area()
+    panel_count: int
+
+    objects = GarmentQuerySet.as_manager()  # type: ignore[misc]  # a narrower manager than the base's
 
     class Meta:
         ordering = ["-created_at", "-pk"]
@@ -215,7 +223,7 @@ class Panel(WorkshopRecord):
     usable_area_mm2 = models.FloatField(editable=False)
     removed_at = models.DateTimeField(null=True, editable=False)
 
-    objects = PanelQuerySet.as_manager()
+    objects = PanelQuerySet.as_manager()  # type: ignore[misc]  # a narrower manager than the base's
 
     class Meta:
         ordering = ["pk"]

@@ -3,7 +3,7 @@
 from typing import Any
 
 from inventory.advice.constructions import CONSTRUCTIONS
-from inventory.advice.grades import FRAGILITY, FRAY
+from inventory.advice.grades import FRAGILITY, FRAY, Grade
 from inventory.advice.label import MARKS
 from inventory.cloth import advice_for, mass_of
 from inventory.models import Garment
@@ -33,12 +33,16 @@ def words_of(garment: Garment) -> dict[str, Any]:
         "advice_parts": [(name, getattr(advice, part)) for name, part in PARTS],
         "make": make.label if make else "",
         "mass_words": _mass_words(garment),
-        "fragility_words": {g.value: g.words for g in FRAGILITY}.get(garment.fragility),
-        "fray_words": {g.value: g.words for g in FRAY}.get(garment.fray),
+        "fragility_words": _grade_words(FRAGILITY, garment.fragility),
+        "fray_words": _grade_words(FRAY, garment.fray),
         "label_words": [
             dict(MARKS[part]).get(mark, mark) for part, mark in garment.label_marks.items()
         ],
     }
+
+
+def _grade_words(grades: tuple[Grade, ...], value: int | None) -> str:
+    return "" if value is None else grades[value].words
 
 
 def _mass_words(garment: Garment) -> str:

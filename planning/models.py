@@ -5,7 +5,7 @@ verdict is one of three words; 'covers' is stored only beside a whole lay that w
 """
 
 from datetime import timedelta
-from typing import Any, Self
+from typing import Any, Literal, Self
 
 from django.db import models
 from django.db.models import Q
@@ -123,7 +123,7 @@ class Keepsake(WorkshopRecord):
     grain_tolerance_deg = models.FloatField("Off the grain by at most", default=0)
     removed_at = models.DateTimeField(null=True, editable=False)
 
-    objects = KeepsakeQuerySet.as_manager()
+    objects = KeepsakeQuerySet.as_manager()  # type: ignore[misc]  # a narrower manager than the base's
 
     class Meta:
         ordering = ["-created_at", "-pk"]
@@ -153,6 +153,10 @@ class Keepsake(WorkshopRecord):
 
     def get_absolute_url(self) -> str:
         return reverse("planning:keepsake", args=[self.pk])
+
+    @property
+    def kept_for(self) -> Literal["toy", "display"]:
+        return "toy" if self.purpose == self.Purpose.TOY else "display"
 
 
 class PieceRule(WorkshopRecord):

@@ -6,7 +6,7 @@ A verdict counts only while its fingerprint is that of the cloth, pattern and ru
 from dataclasses import dataclass
 
 from planning.checking import is_current
-from planning.models import Keepsake, Lay, PatternSize, SizeCheck
+from planning.models import Keepsake, PatternSize, SizeCheck
 from planning.problems import Cloth, problem_of
 
 
@@ -17,7 +17,6 @@ class SizeRow:
     size: PatternSize
     check: SizeCheck | None
     is_current: bool
-    has_lay: bool
 
     @property
     def word(self) -> str:
@@ -60,14 +59,12 @@ class Sizes:
 def sizes_of(keepsake: Keepsake, cloth: Cloth) -> Sizes:
     sizes = keepsake.pattern.sizes.prefetch_related("pieces").order_by("-height_mm")
     checks = {row.size_id: row for row in keepsake.checks.all()}
-    laid = set(
-        Lay.objects.of(keepsake.workshop)
-        .filter(check_row__keepsake=keepsake)
-        .values_list("check_row_id", flat=True)
-    )
     rows = []
     for size in sizes:
         row = checks.get(size.pk)
-        current = bool(row and row.outcome) and is_current(row, problem_of(keepsake, size, cloth))
-        rows.append(SizeRow(size, row, current, bool(row) and row.pk in laid))
+        if row is None:
+            rows.append(SizeRow(size, None, is_current=False))
+            continue
+        current = bool(row.outcome) and is_current(row, problem_of(keepsake, size, cloth))
+        rows.append(SizeRow(size, row, current))
     return Sizes(tuple(rows), any(row.is_busy for row in checks.values()))

@@ -44,7 +44,7 @@ class FirstWorkshopForm(UserCreationForm[User]):
         label="Lengths in", choices=Member.Units, widget=forms.RadioSelect, initial="cm"
     )
 
-    field_order: ClassVar = ["workshop", "units"]
+    field_order = ("workshop", "units")
 
     class Meta:
         model = User

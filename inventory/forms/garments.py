@@ -9,7 +9,7 @@ from django.db import transaction
 from inventory.advice.constructions import CONSTRUCTIONS
 from inventory.advice.grades import FRAGILITY, FRAY, HAND_FEELS
 from inventory.advice.label import MARKS
-from inventory.choices import Trouble
+from inventory.choices import Kind, Trouble
 from inventory.cloth import measure_again
 from inventory.forms.fibres import FibreRows, save_shares
 from inventory.models import Collection, Garment, Photo, new_tag
@@ -76,7 +76,7 @@ class PhotoForm(forms.Form):
 class TakeInForm(FibreRows):
     """The minute at the door: which collection, what it is, a picture, its fibre and its make."""
 
-    field_order: ClassVar = ["collection", "new_collection", "kind", "photo", "name"]
+    field_order = ("collection", "new_collection", "kind", "photo", "name")
 
     collection = forms.ModelChoiceField(
         Collection.objects.none(),
@@ -90,7 +90,7 @@ class TakeInForm(FibreRows):
         required=False,
         help_text="Only for a new one. What its giver allows can be added afterwards.",
     )
-    kind = forms.ChoiceField(label="What is it?", choices=Garment._meta.get_field("kind").choices)
+    kind = forms.ChoiceField(label="What is it?", choices=Kind)
     photo = forms.FileField(
         label="Photograph",
         required=False,

@@ -43,7 +43,7 @@ class Corners:
     """Rows of two lengths on a form, read as points; empty rows are passed over."""
 
     @staticmethod
-    def add(form: forms.Form, unit: LengthUnit, rows: int, points: list[list[float]]) -> None:
+    def add(form: forms.BaseForm, unit: LengthUnit, rows: int, points: list[list[float]]) -> None:
         for row in range(1, rows + 1):
             across, up = points[row - 1] if row <= len(points) else (None, None)
             for way, initial in (("across", across), ("up", up)):
@@ -53,7 +53,7 @@ class Corners:
             form.fields[f"corner_{row}_across"].widget.attrs["data-across"] = f"id_corner_{row}_up"
 
     @staticmethod
-    def read(form: forms.Form, rows: int) -> list[tuple[float, float]]:
+    def read(form: forms.BaseForm, rows: int) -> list[tuple[float, float]]:
         points = []
         for row in range(1, rows + 1):
             names = (f"corner_{row}_across", f"corner_{row}_up")
@@ -67,7 +67,7 @@ class Corners:
         return points
 
     @staticmethod
-    def rows(form: forms.Form, rows: int) -> list[tuple[int, forms.BoundField, forms.BoundField]]:
+    def rows(form: forms.BaseForm, rows: int) -> list[tuple[int, forms.BoundField, forms.BoundField]]:
         return [
             (row, form[f"corner_{row}_across"], form[f"corner_{row}_up"])
             for row in range(1, rows + 1)

@@ -9,7 +9,7 @@ import math
 from dataclasses import dataclass
 from itertools import pairwise, product
 
-from shapely import Polygon, affinity, intersection_all, union_all
+from shapely import Point, Polygon, affinity, intersection_all, union_all
 from shapely.geometry.base import BaseGeometry
 
 GRID = 5
@@ -56,7 +56,7 @@ def _steps(pct: tuple[float, float], count: int) -> list[float]:
 
 
 def _scaled(
-    shape: BaseGeometry, along: float, across: float, grain_deg: float, origin: BaseGeometry
+    shape: BaseGeometry, along: float, across: float, grain_deg: float, origin: Point
 ) -> BaseGeometry:
     upright = affinity.rotate(shape, 90 - grain_deg, origin=origin)
     shrunk = affinity.scale(upright, across, along, origin=origin)

@@ -25,11 +25,16 @@ def collections(request: WorkshopRequest) -> HttpResponse:
             "garments", queryset=Garment.objects.filter(removed_at=None).prefetch_related("photos")
         )
     )
-    for row in rows:
-        row.pictures = [g.photos.all()[0] for g in row.garments.all() if g.photos.all()][:3]
+    shown = [(row, _pictures(row)) for row in rows]
     return render(
-        request, "inventory/collections.html", {"collections": rows, "nav": "collections"}
+        request, "inventory/collections.html", {"collections": shown, "nav": "collections"}
     )
+
+
+def _pictures(row: Collection) -> list[Photo]:
+    """The first picture of each of the first three garments that have one."""
+    photos = (list(garment.photos.all()) for garment in row.garments.all())
+    return [found[0] for found in photos if found][:3]
 
 
 def edit_collection(request: WorkshopRequest, pk: int | None = None) -> HttpResponse:

@@ -27,7 +27,7 @@ from inventory.removal import objections_to_removing
 from inventory.views.rows import garment_for, photo_for
 from shared.middleware import WorkshopRequest
 
-ON_A_PAGE = 48
+ON_A_PAGE = 24
 
 
 def _found(request: WorkshopRequest) -> GarmentFilter:
@@ -199,10 +199,10 @@ def photo(request: WorkshopRequest, pk: int, size: str) -> FileResponse:
 @require_POST
 def remove_photo(request: WorkshopRequest, pk: int) -> HttpResponse:
     row = photo_for(request.workshop, pk)
-    files = [row.image, row.small]
+    storage, names = row.image.storage, [str(row.image.name), str(row.small.name)]
     row.delete()
-    for file in files:  # after the row is gone, so that no row ever lacks its file
-        file.storage.delete(file.name)
+    for name in names:  # after the row is gone, so that no row ever lacks its file
+        storage.delete(name)
     messages.success(request, "The photograph is gone.")
     return redirect("inventory:garment", row.garment_id)
 

@@ -128,8 +128,11 @@ def add_place(request: WorkshopRequest, pk: int, what: str) -> HttpResponse:
 
 @require_POST
 def remove_place(request: WorkshopRequest, what: str, pk: int) -> HttpResponse:
-    model: type[Flaw | Detail] = {"flaw": Flaw, "detail": Detail}[what]
-    place = get_object_or_404(model.objects.of(request.workshop), pk=pk)
+    place: Flaw | Detail
+    if what == "flaw":
+        place = get_object_or_404(Flaw.objects.of(request.workshop), pk=pk)
+    else:
+        place = get_object_or_404(Detail.objects.of(request.workshop), pk=pk)
     row = place.panel
     with transaction.atomic():
         place.delete()

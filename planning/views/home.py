@@ -32,7 +32,7 @@ def home(request: WorkshopRequest) -> HttpResponse:
         {
             "lately": lately[:LATELY],
             "undescribed": undescribed[:LATELY],
-            "unmeasured": here.filter(panel_count=0)[:LATELY],
+            "unmeasured": here.unmeasured()[:LATELY],
             "keepsakes": [(row, sizes_of(row, cloth_of(row))) for row in keepsakes],
         },
     )

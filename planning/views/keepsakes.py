@@ -80,10 +80,10 @@ def keepsake(request: WorkshopRequest, pk: int) -> HttpResponse:
             "keepsake": row,
             "sizes": sizes_of(row, cloth),
             "cloth": cloth,
-            "cautions": cautions_for(row.recipient_age_months, row.purpose),
+            "cautions": cautions_for(row.recipient_age_months, row.kept_for),
             "tools": TOOL_CAUTIONS,
             "age_words": age_words(row.recipient_age_months),
-            "unmeasured": garments.with_usable_area().filter(panel_count=0),
+            "unmeasured": garments.unmeasured(),
             "nav": "keepsakes",
         },
     )

@@ -18,7 +18,7 @@ CERTAINTIES = {"label", "published", "trade figure", "common practice", "from me
 
 
 @st.composite
-def shares(draw):
+def shares(draw: st.DrawFn) -> tuple[tuple[str, float], ...]:
     names = draw(st.lists(st.sampled_from(sorted(FIBRES)), max_size=4, unique=True))
     if not names:
         return ()
@@ -32,11 +32,11 @@ def shares(draw):
     )
 
 
-def maybe(strategy):
+def maybe[T](strategy: st.SearchStrategy[T]) -> st.SearchStrategy[T | None]:
     return st.none() | strategy
 
 
-def marks(part):
+def marks(part: str) -> st.SearchStrategy[str | None]:
     return maybe(st.sampled_from([value for value, _ in MARKS[part]]))
 
 
@@ -68,7 +68,7 @@ CLOTHS = st.builds(
 
 @settings(deadline=None, max_examples=300)
 @given(CLOTHS)
-def test_every_possible_cloth_gets_whole_advice(cloth):
+def test_every_possible_cloth_gets_whole_advice(cloth: Cloth) -> None:
     assert cloth_problems(cloth) == ()
     found = advise(cloth)
     answer = json.loads(json.dumps(found.to_json(), allow_nan=False))
@@ -87,13 +87,14 @@ def test_every_possible_cloth_gets_whole_advice(cloth):
 
 @settings(deadline=None, max_examples=300)
 @given(CLOTHS)
-def test_the_safe_side_is_never_left(cloth):
+def test_the_safe_side_is_never_left(cloth: Cloth) -> None:
     found = advise(cloth)
     if cloth.keep_scent or cloth.may_wash is False:
         assert found.wash.method == "none"
         assert found.dry.method == "none"
     if found.interfacing.attach == "fusible":
         assert found.press.max_c is not None
+        assert found.interfacing.fuse_max_c is not None
         assert found.interfacing.fuse_max_c <= found.press.max_c
         assert cloth.construction not in ("velvet", "sequinned", "leather", "fur-fabric", "lace")
         assert not any("Do not fuse anything" in each.text for each in found.must_not)
@@ -111,7 +112,9 @@ def test_the_safe_side_is_never_left(cloth):
 
 @settings(deadline=None, max_examples=200)
 @given(CLOTHS, st.sampled_from(sorted(FIBRES)))
-def test_adding_a_fibre_never_makes_the_iron_hotter_without_a_label(cloth, name):
+def test_adding_a_fibre_never_makes_the_iron_hotter_without_a_label(
+    cloth: Cloth, name: str
+) -> None:
     if cloth.label is not None or not cloth.fibres or name in dict(cloth.fibres):
         return
     halved = tuple((fibre, share / 2) for fibre, share in cloth.fibres)
@@ -130,7 +133,7 @@ def test_adding_a_fibre_never_makes_the_iron_hotter_without_a_label(cloth, name)
     assert (advise(blend).press.max_c or 0) <= (advise(alone).press.max_c or 0)
 
 
-def test_the_answer_has_the_keys_of_the_format():
+def test_the_answer_has_the_keys_of_the_format() -> None:
     answer = advice("cotton 100", "jersey", mass_g_m2=160).to_json()
     assert set(answer) >= PARTS | {"format", "must_not", "cautions", "conflicts"}
     assert set(answer["wash"]) >= {"method", "max_c", "text", "because", "source", "certainty"}
@@ -144,11 +147,11 @@ def test_the_answer_has_the_keys_of_the_format():
     assert answer["wash"]["method"] == "machine"
 
 
-def test_the_five_words_for_how_sure_are_the_agreed_ones():
+def test_the_five_words_for_how_sure_are_the_agreed_ones() -> None:
     assert {each.value for each in Certainty} == CERTAINTIES
 
 
-def test_the_same_cloth_always_gets_the_same_advice():
+def test_the_same_cloth_always_gets_the_same_advice() -> None:
     one = advice("cotton 60 polyester 40", "twill", conditions=["moth", "smoke"]).to_json()
     other = advice("polyester 40 cotton 60", "twill", conditions=["smoke", "moth"]).to_json()
     assert one == other

@@ -9,12 +9,12 @@ from django.core.management import call_command
 ROOT = Path(__file__).resolve().parents[3]
 
 
-def run(capsys, *options):
+def run(capsys: pytest.CaptureFixture[str], *options: str) -> str:
     call_command("advise", *options)
     return capsys.readouterr().out
 
 
-def test_json_is_the_default(capsys):
+def test_json_is_the_default(capsys: pytest.CaptureFixture[str]) -> None:
     answer = json.loads(
         run(
             capsys,
@@ -31,18 +31,18 @@ def test_json_is_the_default(capsys):
     assert answer["needle"]["point"] == "stretch"
 
 
-def test_text_reads_from_the_must_nots_down(capsys):
+def test_text_reads_from_the_must_nots_down(capsys: pytest.CaptureFixture[str]) -> None:
     text = run(capsys, "--fibre=silk=100", "--construction=velvet", "--text")
     assert text.index("MUST NOT") < text.index("WHAT TO DO") < text.index("WHY, HOW SURE")
     assert "Do not fuse" in text
     assert max(len(line) for line in text.splitlines()) <= 88
 
 
-def test_nothing_known_still_gets_an_answer(capsys):
+def test_nothing_known_still_gets_an_answer(capsys: pytest.CaptureFixture[str]) -> None:
     assert json.loads(run(capsys))["wash"]["method"] == "spot"
 
 
-def test_the_scent_and_the_wish_are_options(capsys):
+def test_the_scent_and_the_wish_are_options(capsys: pytest.CaptureFixture[str]) -> None:
     assert json.loads(run(capsys, "--keep-scent"))["wash"]["method"] == "none"
     assert json.loads(run(capsys, "--no-wash"))["wash"]["method"] == "none"
 
@@ -74,7 +74,9 @@ def test_the_scent_and_the_wish_are_options(capsys):
         (["--condition=mou\nld"], "No condition"),
     ],
 )
-def test_bad_input_ends_with_2_and_one_line(capsys, options, words):
+def test_bad_input_ends_with_2_and_one_line(
+    capsys: pytest.CaptureFixture[str], options: list[str], words: str
+) -> None:
     with pytest.raises(SystemExit) as ended:
         call_command("advise", *options)
     shown = capsys.readouterr()
@@ -88,7 +90,9 @@ def test_bad_input_ends_with_2_and_one_line(capsys, options, words):
     ("options", "code"),
     [(["--text"], 0), (["--fibre=c\udcffotton=100"], 2), (["--mass", "-5"], 2)],
 )
-def test_a_terminal_without_our_letters_is_no_trouble(tmp_path, options, code):
+def test_a_terminal_without_our_letters_is_no_trouble(
+    tmp_path: Path, options: list[str], code: int
+) -> None:
     run = subprocess.run(
         [sys.executable, "manage.py", "advise", *options],
         cwd=ROOT,

@@ -1,9 +1,11 @@
+from typing import Any
+
 import pytest
 
 from tests.inventory.advice.cloths import advice
 
 
-def conflicts(*words, **known):
+def conflicts(*words: str | None, **known: Any) -> str:
     return " ".join(each.text for each in advice(*words, **known).conflicts)
 
 
@@ -20,7 +22,9 @@ def conflicts(*words, **known):
         (("cotton 100",), {"keep_scent": True, "may_wash": True}, "allows washing"),
     ],
 )
-def test_what_does_not_hold_together_is_told(words, known, told):
+def test_what_does_not_hold_together_is_told(
+    words: tuple[str, ...], known: dict[str, Any], told: str
+) -> None:
     assert told in conflicts(*words, **known)
 
 
@@ -36,17 +40,19 @@ def test_what_does_not_hold_together_is_told(words, known, told):
         ((), {}),
     ],
 )
-def test_what_holds_together_is_not_complained_of(words, known):
+def test_what_holds_together_is_not_complained_of(
+    words: tuple[str, ...], known: dict[str, Any]
+) -> None:
     assert conflicts(*words, **known) == ""
 
 
-def test_a_knit_without_stretch_is_still_sewn_as_a_knit():
+def test_a_knit_without_stretch_is_still_sewn_as_a_knit() -> None:
     found = advice("cotton 100", "jersey", stretch_across_pct=0)
     assert found.needle.point == "ball"
     assert found.interfacing.attach == "fusible"
 
 
-def test_a_doubtful_mass_lets_the_lighter_figure_set_the_interfacing():
+def test_a_doubtful_mass_lets_the_lighter_figure_set_the_interfacing() -> None:
     found = advice("cotton 100", "plain-weave", mass_g_m2=800, fragility=2)
     assert found.interfacing.mass_g_m2 is not None
     assert found.interfacing.mass_g_m2[1] <= 180

@@ -3,6 +3,9 @@
 import dataclasses
 import importlib
 import pkgutil
+from collections.abc import Iterable, Iterator
+from types import ModuleType
+from typing import Any
 
 import pytest
 
@@ -25,7 +28,7 @@ MODULES = [
 TABLES = [each for each in MODULES if each.__name__.endswith(("_facts", "constructions"))]
 
 
-def leaves(value, path):
+def leaves(value: object, path: str) -> Iterator[tuple[str, Any]]:
     """Every fact, notice and bare number reachable from ``value``, with the way to it."""
     if isinstance(value, Fact | Notice):
         yield path, value
@@ -42,7 +45,7 @@ def leaves(value, path):
         yield path, value
 
 
-def held(modules):
+def held(modules: Iterable[ModuleType]) -> Iterator[tuple[str, Any]]:
     for module in modules:
         for name, value in vars(module).items():
             if name.isupper() or name in ("_ALL",):
@@ -52,15 +55,15 @@ def held(modules):
 FACTS = [(path, fact) for path, fact in held(MODULES) if isinstance(fact, Fact | Notice)]
 
 
-def test_the_walk_finds_the_tables():
+def test_the_walk_finds_the_tables() -> None:
     assert len(FACTS) > 1000
 
 
-def test_every_fact_names_a_source():
+def test_every_fact_names_a_source() -> None:
     assert [path for path, fact in FACTS if not fact.source.strip()] == []
 
 
-def test_a_published_fact_names_a_source_that_was_read():
+def test_a_published_fact_names_a_source_that_was_read() -> None:
     known = {value for name, value in vars(sources).items() if name.isupper()}
     unread = [
         (path, fact.source)
@@ -71,7 +74,7 @@ def test_a_published_fact_names_a_source_that_was_read():
     assert unread == []
 
 
-def test_a_weak_fact_never_borrows_a_published_source():
+def test_a_weak_fact_never_borrows_a_published_source() -> None:
     weak = {
         Certainty.TRADE: TRADE_FIGURE,
         Certainty.COMMON: COMMON_PRACTICE,
@@ -87,7 +90,7 @@ def test_a_weak_fact_never_borrows_a_published_source():
 
 
 @pytest.mark.parametrize("module", TABLES, ids=lambda module: module.__name__)
-def test_no_table_holds_a_bare_figure(module):
+def test_no_table_holds_a_bare_figure(module: ModuleType) -> None:
     # frays_by_default repeats the sourced grade beside it, for pages that only need the number.
     bare = [
         path
@@ -97,12 +100,12 @@ def test_no_table_holds_a_bare_figure(module):
     assert bare == []
 
 
-def test_a_fact_without_a_source_cannot_be_made():
+def test_a_fact_without_a_source_cannot_be_made() -> None:
     with pytest.raises(ValueError, match="no source"):
         published(40, " ")
 
 
-def test_no_source_is_named_that_no_fact_uses():
+def test_no_source_is_named_that_no_fact_uses() -> None:
     used = {part for _, fact in FACTS for part in fact.source.split("; ")}
     named = {name for name, value in vars(sources).items() if name.isupper() and value not in used}
     assert named == set()

@@ -32,12 +32,14 @@ from tests.inventory.advice.cloths import advice
         ((), None, "universal", (70, 80)),
     ],
 )
-def test_the_cloth_chooses_point_and_size(words, mass_g_m2, point, size_nm):
+def test_the_cloth_chooses_point_and_size(
+    words: tuple[str, ...], mass_g_m2: float | None, point: str, size_nm: tuple[int, int]
+) -> None:
     needle = advice(*words, mass_g_m2=mass_g_m2).needle
     assert (needle.point, needle.size_nm) == (point, size_nm)
 
 
-def test_silk_and_jersey_are_clearly_different():
+def test_silk_and_jersey_are_clearly_different() -> None:
     silk, jersey = advice("silk 100", "plain-weave"), advice("cotton 100", "jersey")
     assert silk.needle.point != jersey.needle.point
     assert silk.interfacing.attach != jersey.interfacing.attach
@@ -47,17 +49,17 @@ def test_silk_and_jersey_are_clearly_different():
     assert silk.holding.tool != jersey.holding.tool
 
 
-def test_sizes_are_given_in_both_numbers():
+def test_sizes_are_given_in_both_numbers() -> None:
     needle = advice("cotton 100", "plain-weave", mass_g_m2=115).needle
     assert needle.size_us == (9, 11)
 
 
-def test_both_ways_through_the_needle_table_agree():
+def test_both_ways_through_the_needle_table_agree() -> None:
     for us in NM_BY_US:
         assert us_of_nm(nm_of_us(us)) == us
 
 
-def test_needles_that_are_not_sold_are_refused():
+def test_needles_that_are_not_sold_are_refused() -> None:
     with pytest.raises(BadFigure):
         nm_of_us(13)
     with pytest.raises(BadFigure):
@@ -65,7 +67,7 @@ def test_needles_that_are_not_sold_are_refused():
 
 
 @pytest.mark.parametrize("bad", [0, -1, float("nan"), float("inf")])
-def test_a_stitch_has_a_length(bad):
+def test_a_stitch_has_a_length(bad: float) -> None:
     with pytest.raises(BadFigure):
         stitch_length_mm(bad)
     with pytest.raises(BadFigure):

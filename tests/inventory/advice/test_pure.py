@@ -8,7 +8,7 @@ import inventory.advice
 ROOT = Path(__file__).resolve().parents[3]
 
 
-def test_the_room_loads_no_django():
+def test_the_room_loads_no_django() -> None:
     names = [each.name for each in pkgutil.iter_modules(inventory.advice.__path__)]
     lines = [f"import inventory.advice.{name}" for name in names]
     lines += ["import sys", "sys.exit('django' in sys.modules)"]
