@@ -81,6 +81,10 @@ class Trouble(models.TextChoices):
     BLOOD = "blood", "Blood or body fluids"
     CREAM = "cream", "Soaked with skin cream"
     SMOKE = "smoke", "Smoke"
+    ANTIQUE = "antique", "Treasured or antique"
+    SHATTERED = "shattered", "Splits or powders when touched"
+    BLED = "bled", "Its colour has run already"
+    DRY_CLEANED = "dry-cleaned", "Just back from the dry cleaner"
 
 
 class PanelShape(models.TextChoices):

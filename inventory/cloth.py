@@ -13,10 +13,11 @@ from inventory.advice.advise import Advice, advise
 from inventory.advice.cloth import Cloth
 from inventory.advice.grades import HAND_FEELS
 from inventory.advice.label import CareLabel
+from inventory.choices import Status, Surface
 from inventory.measuring.shapes import outline_from
 from inventory.measuring.shrinkage import Shrinkage
 from inventory.measuring.usable import Place, UsableCloth, usable_cloth
-from inventory.models import Consent, Detail, Flaw, Garment, Panel, Status
+from inventory.models import Detail, Flaw, Garment, Panel
 
 MOST_FIBRES = 4
 
@@ -35,8 +36,12 @@ def cloth_of(garment: Garment) -> Cloth:
         label=CareLabel(**garment.label_marks) if garment.label_marks else None,
         keep_scent=collection.keeps_scent,
         may_wash=collection.may_wash,
-        conditions=frozenset(garment.troubles),
+        conditions=frozenset(garment.troubles) | _from_surface(garment),
     )
+
+
+def _from_surface(garment: Garment) -> frozenset[str]:
+    return frozenset({"rubber-print"}) if garment.surface == Surface.RUBBERY else frozenset()
 
 
 def mass_of(garment: Garment) -> float | None:
@@ -55,18 +60,13 @@ def advice_for(garment: Garment) -> Advice:
 
 
 def shrinkage_for(panel: Panel) -> Shrinkage | None:
-    """The shrinkage still to come, or None where the panel was measured after washing.
-
-    Nothing is foretold for cloth that stays unwashed, nor once the garment has been washed and
-    measured again.
-    """
-    garment = panel.garment
+    """The shrinkage still to come in the wash or under the iron, or None where it is measured."""
     if panel.is_measured_after_wash:
         return None
-    advice = advice_for(garment)
-    if advice.wash.method == "none" or garment.collection.wash_consent == Consent.NO:
+    shrink = advice_for(panel.garment).shrink
+    if max(*shrink.along_pct, *shrink.across_pct) == 0:
         return None
-    return Shrinkage(advice.shrink.along_pct, advice.shrink.across_pct)
+    return Shrinkage(shrink.along_pct, shrink.across_pct)
 
 
 def places_of(rows: list[Flaw] | list[Detail]) -> list[Place]:

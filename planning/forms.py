@@ -57,7 +57,8 @@ class KeepsakeForm(forms.ModelForm[Keepsake]):
         super().__init__(*args, **kwargs)
         _only(self, "collection", Collection.objects.of(workshop))
         _only(self, "pattern", Pattern.objects.of(workshop))
-        self.fields["pattern"].initial = Pattern.objects.of(workshop).first()
+        if self.instance.pattern_id is None:
+            self.initial["pattern"] = Pattern.objects.of(workshop).first()
         age = self.instance.recipient_age_months
         if age is not None:
             self.initial["recipient_age_months"] = _age_band(age)

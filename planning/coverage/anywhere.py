@@ -147,7 +147,7 @@ def _halved(boxes: Floats, reach_mm: float) -> Floats:
 
 def _marks_on(piece: Polygon) -> Floats:
     """Points on the piece's edge: its corners, and others between them while there are few."""
-    corners = np.array(piece.exterior.coords[:-1])
+    corners: Floats = np.array(piece.exterior.coords[:-1])
     if len(corners) > MOST_POINTS:
         return corners[np.linspace(0, len(corners) - 1, MOST_POINTS).astype(int)]
     along = np.linspace(0.0, 1.0, MOST_POINTS - len(corners), endpoint=False)

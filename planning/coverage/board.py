@@ -4,11 +4,8 @@ Nothing reaches a verdict but through here, and nothing stays here that `verify`
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
-from planning.coverage.engine import Job, Lie
-from planning.coverage.placing import placement_of
-from planning.coverage.prepare import lies_at
 from planning.coverage.problem import Placement, Problem
 from planning.coverage.verify import faults_of
 
@@ -20,26 +17,29 @@ class Board:
     problem: Problem
     best: tuple[Placement, ...] = ()
     refused: int = 0
-    fixed: tuple[Placement, ...] = ()
-    _area: float = field(default=-1.0)
 
     @property
     def is_full(self) -> bool:
         """Whether every copy asked for is laid."""
         return len(self.best) == len(self.problem.copies())
 
-    def offer(self, placements: Sequence[Placement]) -> bool:
-        """Keep the lay if it is better than the best and without fault; copies at fault are left out."""
-        if len(placements) + len(self.fixed) < len(self.best):
-            return False
-        lay = (*self.fixed, *placements)
+    def offer(self, lay: Sequence[Placement]) -> bool:
+        """Keep the lay if it is better than the best; whether it was without fault.
+
+        Copies at fault are left out, and the rest counts as a part of a lay.
+        """
+        if len(lay) <= len(self.best):
+            return True
         faults = faults_of(self.problem, lay, whole=False)
+        sound = tuple(lay)
         if faults:
             self.refused += 1
             bad = {(fault.piece, fault.copy) for fault in faults}
-            lay = tuple(place for place in lay if (place.piece, place.copy) not in bad)
-        if len(lay) > len(self.best):
-            self.best = lay
+            sound = tuple(place for place in lay if (place.piece, place.copy) not in bad)
+        if len(sound) > len(self.best) and not (
+            faults and faults_of(self.problem, sound, whole=False)
+        ):
+            self.best = sound
         return not faults
 
     def unplaced(self) -> tuple[tuple[str, int], ...]:
@@ -50,15 +50,3 @@ class Board:
             for piece, copy in self.problem.copies()
             if (piece.id, copy) not in laid
         )
-
-
-def lay_of(job: Job, lies: Sequence[Lie]) -> tuple[Placement, ...]:
-    """The placements a claim speaks of, each copy taken in turn."""
-    left = [list(item.copies) for item in job.items]
-    placements = []
-    for number, sheet_number, turn_deg, x, y in lies:
-        item, sheet = job.items[number], job.sheets[sheet_number]
-        rotation_deg, translation = lies_at(item, sheet, turn_deg, (x, y))
-        copy = left[number].pop(0)
-        placements.append(placement_of(item.piece, copy, sheet.panel, rotation_deg, translation))
-    return tuple(placements)

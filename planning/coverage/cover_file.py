@@ -5,7 +5,6 @@ that names the place. Millimetres and degrees, anticlockwise from +x.
 """
 
 import json
-from typing import cast
 
 from planning.coverage import json_parts as parts
 from planning.coverage.problem import (
@@ -62,7 +61,7 @@ _LOCKED = ("piece", "copy", "panel", "mirrored", "rotation_deg", "translation")
 
 
 def problem_from_text(text: bytes) -> Problem:
-    """The problem in the bytes of a cover-1 file; ProblemError names the place of the first fault."""
+    """The problem in the bytes of a cover-1 file; ProblemError names the first fault's place."""
     if len(text) > LARGEST_FILE_BYTES:
         raise ProblemError(f"file: it is larger than {LARGEST_FILE_BYTES // 1_000_000} MB")
     try:
@@ -241,7 +240,7 @@ def _match(value: object, place: str) -> Match:
     return Match(
         _spot(data["a"], f"{place}.a"),
         _spot(data["b"], f"{place}.b"),
-        cast(Direction, direction),
+        direction,
         parts.number_of(data.get("within_mm", 3), f"{place}.within_mm", 0, LARGEST_MARGIN_MM),
     )
 

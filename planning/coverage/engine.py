@@ -1,7 +1,7 @@
 """The solver in its own processes: started, heard and ended here, never trusted.
 
 Each job runs in a child process with a time limit and a memory cap, so that a crash, a hang or a
-greedy search costs one job and is told as such. What a child says is only a claim; `verify` decides.
+greedy search costs one job and is told as such. What a child says is a claim; `verify` decides.
 """
 
 import json
@@ -16,7 +16,8 @@ from importlib.metadata import version
 from pathlib import Path
 from typing import IO, cast
 
-from planning.coverage.prepare import Item, Sheet
+from planning.coverage.items import Item
+from planning.coverage.sheets import Sheet
 
 MEMORY_MB = 3000
 CHILD = Path(__file__).with_name("child.py")

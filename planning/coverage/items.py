@@ -105,9 +105,7 @@ def lies_at(
     """The rotation and translation, on the panel itself, of an item laid on a sheet."""
     grain = sheet.panel.grain_deg
     start = turned(item.origin, turn_deg)
-    inside = turned(
-        (corner[0] - start[0] + slide[0], corner[1] - start[1] + slide[1]), grain
-    )
+    inside = turned((corner[0] - start[0] + slide[0], corner[1] - start[1] + slide[1]), grain)
     rotation = (grain + turn_deg + item.upright_deg) % 360.0
     return rotation, (inside[0] + sheet.origin[0], inside[1] + sheet.origin[1])
 

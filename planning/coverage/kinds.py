@@ -1,11 +1,12 @@
 """The pieces as the proofs count them: all copies of one piece and one side are of one kind."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from shapely import Polygon
 
 from planning.coverage.grain import Turn, turns_of
-from planning.coverage.problem import Panel, Piece, Problem
+from planning.coverage.problem import Panel, Piece, Placement, Problem
 from planning.coverage.room import least_area_mm2, least_shape
 
 
@@ -34,13 +35,17 @@ class Kind:
         return turns_of(self.piece, panel.one_way)
 
 
-def kinds_of(problem: Problem) -> tuple[Kind, ...]:
-    """Every kind asked for, in the order of the pieces."""
+def kinds_of(problem: Problem, laid: Sequence[Placement] = ()) -> tuple[Kind, ...]:
+    """Every kind asked for and not yet laid, in the order of the pieces."""
     kinds = []
+    gone = {(placement.piece, placement.copy) for placement in laid}
     for piece in problem.pieces:
         area = least_area_mm2(problem, piece)
         for mirrored in (False, True):
-            copies = sum(piece.is_mirrored(copy) == mirrored for copy in range(piece.count))
+            copies = sum(
+                piece.is_mirrored(copy) == mirrored and (piece.id, copy) not in gone
+                for copy in range(piece.count)
+            )
             if copies:
                 kinds.append(Kind(piece, mirrored, copies, least_shape(piece, mirrored), area))
     return tuple(kinds)

@@ -85,7 +85,7 @@ class Match:
 
 @dataclass(frozen=True, slots=True)
 class Pin:
-    """A spot of a copy that lands on a point of a panel (a pocket on the chest), within a distance."""
+    """A spot of a copy that lands on a point of a panel (a pocket on the chest)."""
 
     piece: str
     copy: int
@@ -136,11 +136,11 @@ class Problem:
 
     def panel(self, panel_id: str) -> Panel:
         """The panel of that name; KeyError if there is none."""
-        return next((p for p in self.panels if p.id == panel_id), None) or _missing(panel_id)
+        return {panel.id: panel for panel in self.panels}[panel_id]
 
     def piece(self, piece_id: str) -> Piece:
         """The piece of that name; KeyError if there is none."""
-        return next((p for p in self.pieces if p.id == piece_id), None) or _missing(piece_id)
+        return {piece.id: piece for piece in self.pieces}[piece_id]
 
     def copies(self) -> tuple[tuple[Piece, int], ...]:
         """Every copy that must be cut, in the order of the pieces."""
@@ -150,7 +150,3 @@ class Problem:
         """Whether the piece's own lists of panels and garments let it be cut from this panel."""
         in_panels = piece.panels is None or panel.id in piece.panels
         return in_panels and (piece.garments is None or panel.garment in piece.garments)
-
-
-def _missing[T](name: str) -> T:
-    raise KeyError(name)

@@ -5,15 +5,16 @@ thousandth of the need, and a second look by another method must agree. Where no
 is said: cloth that is not proven short may still be short.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from planning.coverage import second_look
 from planning.coverage.anywhere import Fit, fit_of
 from planning.coverage.kinds import Kind, kinds_of
-from planning.coverage.problem import Problem
+from planning.coverage.problem import Placement, Problem
 from planning.coverage.room import Room, rooms_of
 from planning.coverage.shortage import shortage_of
 from planning.coverage.verdict import Proof
+from planning.coverage.verify import faults_of
 from planning.coverage.wording import area_sentence, nowhere_sentence
 
 SHORT_BY = 1.001  # a need must exceed what there is by this much, far above any rounding
@@ -24,11 +25,11 @@ class Prover:
 
     _END = object()
 
-    def __init__(self, problem: Problem) -> None:
+    def __init__(self, problem: Problem, laid: Sequence[Placement] = ()) -> None:
         self.proof: Proof | None = None
-        self._problem = problem
-        self._kinds = kinds_of(problem)
-        self._rooms = [room for panel in problem.panels for room in rooms_of(problem, panel)]
+        self._problem, self._laid = problem, laid
+        self._kinds = kinds_of(problem, laid)
+        self._rooms = [room for panel in problem.panels for room in rooms_of(problem, panel, laid)]
         self._open = [
             {
                 number
@@ -68,7 +69,9 @@ class Prover:
 
     def _try_nowhere(self, kind: Kind) -> None:
         allowed = [p for p in self._problem.panels if self._problem.may_come_from(kind.piece, p)]
-        if all(second_look.has_no_place(self._problem, kind, panel) for panel in allowed):
+        if all(
+            second_look.has_no_place(self._problem, self._laid, kind, panel) for panel in allowed
+        ):
             rooms = [room for room in self._rooms if room.panel in allowed]
             self.proof = self.proof or Proof(
                 kind="fits_nowhere",
@@ -87,7 +90,7 @@ class Prover:
         )
         if short and short.need_mm2 > SHORT_BY * short.have_mm2:
             kinds = [self._kinds[number] for number in short.kinds]
-            if not second_look.is_short(self._problem, kinds, SHORT_BY):
+            if not second_look.is_short(self._problem, self._laid, kinds, SHORT_BY):
                 return
             rooms: list[Room] = [self._rooms[number] for number in short.rooms]
             panels = tuple(dict.fromkeys(room.panel.id for room in rooms))
@@ -99,3 +102,18 @@ class Prover:
                 have_mm2=short.have_mm2,
                 text=area_sentence(self._problem, kinds, panels, short),
             )
+
+
+def locked_proof(problem: Problem, locked: Sequence[Placement]) -> Proof | None:
+    """Why no lay can keep all the locked copies where they lie, if one of them breaks a rule."""
+    faults = faults_of(problem, locked, whole=False)
+    if not faults:
+        return None
+    return Proof(
+        kind="locked",
+        pieces=tuple(dict.fromkeys(fault.piece for fault in faults)),
+        panels=tuple(dict.fromkeys(fault.panel for fault in faults)),
+        need_mm2=None,
+        have_mm2=None,
+        text=f"The locked {faults[0].text}",
+    )

@@ -5,6 +5,7 @@ or the verifier's tolerance might still allow counts as cloth. Frames are those 
 panel turned so that its grain points along +x.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from shapely import Polygon, affinity
@@ -12,7 +13,7 @@ from shapely.geometry.base import BaseGeometry
 
 from planning.coverage.grain import upright_deg
 from planning.coverage.placing import placed
-from planning.coverage.problem import Outline, Panel, Piece, Problem
+from planning.coverage.problem import Outline, Panel, Piece, Placement, Problem
 from planning.coverage.rings import mended
 from planning.coverage.verify import TOLERANCE_MM
 
@@ -31,13 +32,18 @@ class Room:
     fillable_mm2: float
 
 
-def rooms_of(problem: Problem, panel: Panel) -> tuple[Room, ...]:
-    """The parts of a panel left by its margins and flaws."""
+def rooms_of(problem: Problem, panel: Panel, laid: Sequence[Placement] = ()) -> tuple[Room, ...]:
+    """The parts of a panel left by its margins and flaws, and by what is laid there for good."""
     cloth: BaseGeometry = _upright_ring(panel.outline, panel)
     cloth = cloth.buffer(-_spared(problem.edge_margin_mm), ARC_SEGMENTS)
     for flaw in panel.flaws:
         grown = _upright_ring(flaw, panel).buffer(_spared(problem.flaw_margin_mm), ARC_SEGMENTS)
         cloth = cloth.difference(grown)
+    for placement in laid:
+        if placement.panel == panel.id:
+            grown = _upright_ring(placement.outline, panel)
+            gap = _spared(problem.clearance_mm)
+            cloth = cloth.difference(grown.buffer(gap, ARC_SEGMENTS))
     halo = CHORD_EXCESS * problem.clearance_mm / 2
     parts = [part for part in _polygons(cloth) if not part.is_empty]
     return tuple(

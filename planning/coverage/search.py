@@ -9,9 +9,8 @@ from collections.abc import Callable, Sequence
 from types import TracebackType
 from typing import Protocol, Self
 
-from planning.coverage.board import Board, lay_of
-from planning.coverage.engine import Child, Heard, Job
-from planning.coverage.problem import Placement
+from planning.coverage.board import Board
+from planning.coverage.engine import Child, Heard, Job, Lie
 from planning.coverage.prove import Prover
 
 AT_ONCE = 2
@@ -22,13 +21,13 @@ LEAST_SECONDS = 0.1
 class Strategy(Protocol):
     """One way of looking for a lay: gives jobs, hears what became of them."""
 
-    def next_job(self, board: Board) -> tuple[Job, float] | None:
+    def next_job(self) -> tuple[Job, float] | None:
         """The next job and the most seconds it may take, or None if there is none now."""
 
-    def hear(self, board: Board, job: Job, lay: tuple[Placement, ...]) -> None:
+    def hear(self, job: Job, lies: Sequence[Lie]) -> None:
         """A claim of one of its jobs."""
 
-    def ended(self, board: Board, job: Job) -> None:
+    def ended(self, job: Job) -> None:
         """One of its jobs is over."""
 
 
@@ -56,15 +55,16 @@ class Search:
         for child in self._running:
             child.end()
 
-    def run(self, go_on: Callable[[], bool], prover: Prover) -> None:
-        """Search until the board is full or a proof stands, or there is no time, way or will left."""
+    def run(self, go_on: Callable[[], bool], prover: Prover | None = None) -> None:
+        """Search until a lay or a proof stands, or there is no time, way or will left."""
         while not self.board.is_full and self._left() > 0 and go_on():
-            if not prover.is_over:
-                prover.step()
             self._fill()
-            if prover.proof or (prover.is_over and not self._running):
+            proving = prover is not None and not prover.is_over
+            if prover and proving:
+                prover.step()
+            if (prover and prover.proof) or not (proving or self._running):
                 return
-            wait = min(POLL_SECONDS, self._left()) if prover.is_over else 0.0
+            wait = 0.0 if proving else min(POLL_SECONDS, self._left())
             try:
                 heard = self._heard.get(timeout=max(0.0, wait))
             except queue.Empty:
@@ -75,15 +75,18 @@ class Search:
         return self._deadline - time.monotonic()
 
     def _fill(self) -> None:
-        """Start jobs while there is a free place, asking the strategies in their order."""
-        for strategy in self._strategies:
-            while len(self._running) < AT_ONCE and self._left() > LEAST_SECONDS:
-                given = strategy.next_job(self.board)
-                if given is None:
-                    break
-                job, seconds = given
-                child = Child(job, min(seconds, self._left()), self._heard)
-                self._running[child] = strategy
+        """Start jobs while there is a free place, first for whom the fewest are running."""
+        hungry = list(self._strategies)
+        while hungry and len(self._running) < AT_ONCE and self._left() > LEAST_SECONDS:
+            running = list(self._running.values())
+            strategy = min(hungry, key=running.count)
+            given = strategy.next_job()
+            if given is None:
+                hungry.remove(strategy)
+                continue
+            job, seconds = given
+            child = Child(job, min(seconds, self._left()), self._heard)
+            self._running[child] = strategy
 
     def _take(self, heard: Heard) -> None:
         strategy = self._running.get(heard.child)
@@ -91,9 +94,9 @@ class Search:
             return
         job = heard.child.job
         if heard.ended is None:
-            strategy.hear(self.board, job, lay_of(job, heard.lies))
+            strategy.hear(job, heard.lies)
             return
         del self._running[heard.child]
         if heard.ended:
             self.notes.append(heard.ended)
-        strategy.ended(self.board, job)
+        strategy.ended(job)

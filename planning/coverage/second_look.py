@@ -13,7 +13,7 @@ from shapely import Polygon, affinity
 
 from planning.coverage.kinds import Kind
 from planning.coverage.placing import placed
-from planning.coverage.problem import Outline, Panel, Problem
+from planning.coverage.problem import Outline, Panel, Placement, Problem
 from planning.coverage.rings import mended
 
 type Path = list[tuple[int, int]]
@@ -28,25 +28,27 @@ FINEST_STEP_DEG = 0.25
 LEAST_CELL_UNITS2 = 10.0
 
 
-def has_no_place(problem: Problem, kind: Kind, panel: Panel) -> bool:
-    """Whether a piece of this kind fits nowhere on the panel."""
-    return not any(_fits(kind, room, panel) for room in rooms_by_clipper(problem, panel))
+def has_no_place(problem: Problem, laid: Sequence[Placement], kind: Kind, panel: Panel) -> bool:
+    """Whether a piece of this kind fits nowhere on the panel around what is laid there."""
+    return not any(_fits(kind, room, panel) for room in rooms_by_clipper(problem, laid, panel))
 
 
-def is_short(problem: Problem, kinds: Sequence[Kind], by: float) -> bool:
+def is_short(problem: Problem, laid: Sequence[Placement], kinds: Sequence[Kind], by: float) -> bool:
     """Whether the kinds need more than `by` times all the cloth where one of them may lie.
 
     Where counting every allowed panel does not settle it, rooms in which none fits are left out.
     """
     need = _need_mm2(problem, kinds)
-    return any(need > by * _have_mm2(problem, kinds, fitting) for fitting in (False, True))
+    return any(need > by * _have_mm2(problem, laid, kinds, fitting) for fitting in (False, True))
 
 
-def _have_mm2(problem: Problem, kinds: Sequence[Kind], fitting: bool) -> float:
+def _have_mm2(
+    problem: Problem, laid: Sequence[Placement], kinds: Sequence[Kind], fitting: bool
+) -> float:
     total = 0.0
     for panel in problem.panels:
         allowed = [kind for kind in kinds if problem.may_come_from(kind.piece, panel)]
-        for room in rooms_by_clipper(problem, panel) if allowed else ():
+        for room in rooms_by_clipper(problem, laid, panel) if allowed else ():
             if not fitting or any(_fits(kind, room, panel) for kind in allowed):
                 grown = _offset(_rings(room), HALO_EXCESS * problem.clearance_mm / 2)
                 total += sum(map(_area_mm2, grown))
@@ -63,13 +65,16 @@ def _need_mm2(problem: Problem, kinds: Sequence[Kind]) -> float:
     return total
 
 
-def rooms_by_clipper(problem: Problem, panel: Panel) -> list[Polygon]:
+def rooms_by_clipper(problem: Problem, laid: Sequence[Placement], panel: Panel) -> list[Polygon]:
     """The connected parts of a panel that pieces may lie on, its grain along +x."""
     edge = max(0.0, problem.edge_margin_mm - SPARING_MM)
     grow = max(0.0, problem.flaw_margin_mm - SPARING_MM)
     cloth = _offset([_upright(panel.outline, panel)], -edge)
-    flaws = [path for flaw in panel.flaws for path in _offset([_upright(flaw, panel)], grow)]
-    return _polygons(_combined(cloth, flaws, pyclipper.CT_DIFFERENCE)) if cloth else []
+    gap = max(0.0, problem.clearance_mm - SPARING_MM)
+    bare = [(flaw, grow) for flaw in panel.flaws]
+    bare += [(placement.outline, gap) for placement in laid if placement.panel == panel.id]
+    holes = [path for ring, by in bare for path in _offset([_upright(ring, panel)], by)]
+    return _polygons(_combined(cloth, holes, pyclipper.CT_DIFFERENCE)) if cloth else []
 
 
 def _fits(kind: Kind, room: Polygon, panel: Panel) -> bool:

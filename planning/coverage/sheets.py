@@ -54,9 +54,7 @@ def _sheet(part: Polygon, panel: Panel) -> Sheet:
 
     def upright(points: Sequence[tuple[float, ...]]) -> Outline:
         moved = [(point[0] - origin[0], point[1] - origin[1]) for point in points]
-        ring = placed(
-            moved, mirrored=False, rotation_deg=-panel.grain_deg, translation=(0.0, 0.0)
-        )
+        ring = placed(moved, mirrored=False, rotation_deg=-panel.grain_deg, translation=(0.0, 0.0))
         return mended(ring)
 
     holes = tuple(upright(ring.coords[:-1]) for ring in part.interiors)

@@ -21,16 +21,29 @@ HALVINGS = 8
 
 def spare_of(problem: Problem, lay: Sequence[Placement]) -> Spare:
     """What a lay uses and what it would still stand."""
-    used = sum(Polygon(placement.outline).area for placement in lay)
+    used = sum(Polygon(mended(placement.outline)).area for placement in lay)
     usable = sum(usable_cloth(problem, panel).area for panel in problem.panels)
-    by_panel = [
-        (panel, [Polygon(p.outline) for p in lay if p.panel == panel.id])
-        for panel in problem.panels
-    ]
-    laid = [(panel, shapes) for panel, shapes in by_panel if shapes]
-    inset = min((_slack_mm(problem, panel, shapes) for panel, shapes in laid), default=0.0)
+    laid = _by_panel(problem, lay)
     shrink = min((_shrink_pct(problem, panel, shapes) for panel, shapes in laid), default=0.0)
-    return Spare(used, usable, max(0.0, inset), max(0.0, shrink))
+    return Spare(used, usable, inset_mm(problem, lay), max(0.0, shrink))
+
+
+def inset_mm(problem: Problem, lay: Sequence[Placement]) -> float:
+    """How much further in every edge, and further out every flaw, could be; 0 for a lay of nothing.
+
+    Exact: no piece keeps more than its margin by less than this.
+    """
+    laid = _by_panel(problem, lay)
+    slack = min((_slack_mm(problem, panel, shapes) for panel, shapes in laid), default=0.0)
+    return max(0.0, slack)
+
+
+def _by_panel(problem: Problem, lay: Sequence[Placement]) -> list[tuple[Panel, list[BaseGeometry]]]:
+    """The panels that something is cut from, with the shapes cut."""
+    shapes: dict[str, list[BaseGeometry]] = {}
+    for placement in lay:
+        shapes.setdefault(placement.panel, []).append(Polygon(mended(placement.outline)))
+    return [(panel, shapes[panel.id]) for panel in problem.panels if panel.id in shapes]
 
 
 def usable_cloth(problem: Problem, panel: Panel) -> BaseGeometry:

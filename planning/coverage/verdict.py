@@ -10,7 +10,7 @@ from typing import Literal
 from planning.coverage.problem import Placement
 
 type Word = Literal["covers", "cannot", "undecided"]
-type ProofKind = Literal["fits_nowhere", "area", "rivals"]
+type ProofKind = Literal["fits_nowhere", "area", "rivals", "locked", "same_garment"]
 
 
 @dataclass(frozen=True, slots=True)

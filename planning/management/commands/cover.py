@@ -1,7 +1,7 @@
 """`manage.py cover FILE.json`: the verdict for a cover-1 file, as verdict-1 JSON.
 
-Reads a file, asks the coverage room, writes the answer. Needs no database and no data folder. A file
-that cannot be used ends it with 2 and one line that names the place.
+Reads a file, asks the coverage room, writes the answer. Needs no database and no data folder. A
+file that cannot be used ends it with 2 and one line that names the place.
 """
 
 import json

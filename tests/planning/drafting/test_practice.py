@@ -1,20 +1,18 @@
-from dataclasses import replace
-
 import pytest
 
 from planning.drafting.bear import bear
-from planning.drafting.practice import narrowest_mm, too_few_pieces
+from planning.drafting.practice import narrowest_mm, too_few_kinds
 
 
 def test_five_kinds_of_piece_are_too_few_and_six_are_not() -> None:
-    size = bear(300)
-    assert too_few_pieces(replace(size, pieces=size.pieces[:5]))
-    assert not too_few_pieces(replace(size, pieces=size.pieces[:6]))
+    names = [piece.name for piece in bear(300)]
+    assert too_few_kinds(names[:5])
+    assert not too_few_kinds(names[:6])
 
 
 def test_two_pieces_of_one_name_count_as_one_kind() -> None:
-    size = bear(300)
-    assert too_few_pieces(replace(size, pieces=size.pieces[:5] + size.pieces[:1]))
+    names = [piece.name for piece in bear(300)]
+    assert too_few_kinds(names[:5] + names[:1])
 
 
 def test_the_narrowest_place_grows_with_the_bear() -> None:

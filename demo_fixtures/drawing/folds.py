@@ -12,8 +12,8 @@ from dataclasses import dataclass, field
 import numpy as np
 from scipy.ndimage import gaussian_filter
 
-from demo_fixtures.noise import Field, between, turned
-from demo_fixtures.noise import noise as flat_noise
+import demo_fixtures.drawing.noise as chance
+from demo_fixtures.drawing.noise import Field, between, turned
 
 Point = tuple[float, float]
 
@@ -48,7 +48,7 @@ class Drape:
 
 def noise(x: Field, y: Field, feature_x: float, feature_y: float, seed: int) -> Field:
     """Chance without kinks."""
-    return flat_noise(x, y, feature_x, feature_y, seed, curved=True)
+    return chance.noise(x, y, feature_x, feature_y, seed, curved=True)
 
 
 def height_of(drape: Drape, x: Field, y: Field, dots_per_mm: float) -> Field:

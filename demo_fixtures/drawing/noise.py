@@ -7,13 +7,14 @@ be read from it. Every tile has mean 0 and spread 1. Nothing here knows about cl
 from __future__ import annotations
 
 from functools import lru_cache
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 from PIL import Image
 from scipy.ndimage import gaussian_filter, map_coordinates, spline_filter
 
-Field = NDArray[np.float32]
+Field = NDArray[np.floating[Any]]
 
 TILE_SIDE = 512
 CELLS_PER_FEATURE = 4.0

@@ -15,10 +15,11 @@ from PIL import Image, ImageDraw
 from scipy.ndimage import distance_transform_edt, gaussian_filter
 from scipy.spatial import cKDTree
 
-from demo_fixtures.cloth import Cloth, Surface, linear
-from demo_fixtures.folds import Drape, Point, height_of
-from demo_fixtures.light import lit
-from demo_fixtures.noise import Field, between, noise, resized, turned
+from demo_fixtures.drawing.cloth import Cloth, Surface, linear
+from demo_fixtures.drawing.folds import Drape, height_of
+from demo_fixtures.drawing.light import lit
+from demo_fixtures.drawing.noise import Field, between, noise, resized, turned
+from demo_fixtures.drawing.shapes import Point
 
 Outline = Sequence[Point]
 Window = tuple[slice, slice]
@@ -200,10 +201,10 @@ class Scene:
 
     def _mask(self, outline: Outline, wobble_mm: float, fuzz_mm: float = 0.0) -> Field:
         closed = [*outline, outline[0]]
-        ring = [self._dot(p) for p in self._swayed(closed, wobble_mm)]
-        image = Image.new("L", (self.x.shape[1], self.x.shape[0]), 0)
+        ring = [(2 * x, 2 * y) for x, y in map(self._dot, self._swayed(closed, wobble_mm))]
+        image = Image.new("L", (2 * self.x.shape[1], 2 * self.x.shape[0]), 0)
         ImageDraw.Draw(image).polygon(ring, fill=255)
-        mask = np.asarray(image, dtype=np.float32) / 255
+        mask = np.asarray(image.reduce(2), dtype=np.float32) / 255
         if fuzz_mm:
             soft = gaussian_filter(mask, fuzz_mm * self.dots_per_mm)
             hair = 0.5 + np.clip(0.2 * noise(self.x, self.y, 1.2, 1.2, self.seed + 71), -0.34, 0.34)

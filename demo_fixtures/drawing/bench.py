@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import numpy as np
 
-from demo_fixtures.cloth import Bands, Surface, Weave, linear, mixed
-from demo_fixtures.noise import Field, between, layered, noise
+from demo_fixtures.drawing.cloth import Surface, linear, mixed
+from demo_fixtures.drawing.noise import Field, between, layered, noise
+from demo_fixtures.drawing.weave import Bands, Weave
 
 LINEN = Weave(
     warp=Bands("#c8beac"),

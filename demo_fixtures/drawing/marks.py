@@ -7,8 +7,8 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from demo_fixtures.cloth import Cloth, Surface, linear, mixed
-from demo_fixtures.noise import Field, between, layered, noise
+from demo_fixtures.drawing.cloth import Cloth, Surface, linear, mixed
+from demo_fixtures.drawing.noise import Field, between, layered, noise
 
 
 @dataclass(frozen=True)
@@ -85,9 +85,9 @@ class RubberyPrint:
             line = dv - self.radius_mm * (0.48 + 0.27 * row) - 4.5 * np.sin(du / 11 + row * 1.4)
             ends = between(0.5, -0.5, np.abs(du) - self.radius_mm * (1.25 - 0.22 * row))
             wave = np.maximum(wave, between(0.5, -0.5, np.abs(line) - 4.2) * ends)
-        crack = between(0.10, 0.03, np.abs(noise(u, v, 16, 22, 521)))
-        crack = np.maximum(crack, between(0.07, 0.02, np.abs(noise(u, v, 30, 9, 523))))
-        crack = crack * between(-0.6, 1.2, noise(u, v, 60, 60, 525))
+        crack = between(1.15, 1.6, noise(u, v, 15, 1.5, 521))
+        crack = np.maximum(crack, between(1.3, 1.7, noise(u, v, 1.5, 11, 523)))
+        crack = crack * between(-0.8, 0.8, noise(u, v, 60, 60, 525))
         colour = mixed(under.colour, linear(self.sun), sun * (1 - 0.9 * crack))
         colour = mixed(colour, linear(self.wave), wave * (1 - 0.9 * crack))
         relief = under.relief_mm + 0.22 * np.maximum(sun, wave) * (1 - crack)

@@ -6,8 +6,8 @@ import numpy as np
 from PIL import Image
 from scipy.ndimage import gaussian_filter
 
-from demo_fixtures.cloth import Surface
-from demo_fixtures.noise import Field
+from demo_fixtures.drawing.cloth import Surface
+from demo_fixtures.drawing.noise import Field
 
 LAMP = np.array([-0.50, -0.56, 0.66], dtype=np.float32)
 WARM = np.array([1.05, 1.0, 0.93], dtype=np.float32)

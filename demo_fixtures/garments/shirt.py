@@ -1,12 +1,13 @@
-"""A man's shirt lying face up: yoke, fronts, placket, sleeves with cuffs, collar, pocket, buttons."""
+"""A man's shirt lying face up: fronts, placket, sleeves with cuffs, collar, pocket, buttons."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from demo_fixtures.cloth import Cloth, Satin
-from demo_fixtures.scene import Line, Part
-from demo_fixtures.shapes import Point, box, circle, curve, limb, mirrored, moved, widths
+from demo_fixtures.drawing.cloth import Cloth
+from demo_fixtures.drawing.scene import Line, Part
+from demo_fixtures.drawing.shapes import Point, box, curve, limb, mirrored, widths
+from demo_fixtures.garments.buttons import button
 
 
 @dataclass(frozen=True)
@@ -23,7 +24,11 @@ class ShirtCut:
 
 
 SIDE = [(290.0, 262.0), (281.0, 420.0), (284.0, 600.0), (292.0, 700.0)]
+
+
 TAIL = [(292.0, 700.0), (270.0, 765.0), (205.0, 800.0), (100.0, 812.0), (0.0, 814.0)]
+
+
 ARMHOLE = [(236.0, 42.0), (222.0, 110.0), (232.0, 190.0), (290.0, 262.0)]
 
 
@@ -198,56 +203,56 @@ def _pocket(cut: ShirtCut) -> list[Part]:
     ]
 
 
+BAND = curve(
+    [
+        (-70, -32),
+        (-62, 8),
+        (-34, 42),
+        (0, 62),
+        (34, 42),
+        (62, 8),
+        (70, -32),
+        (84, -12),
+        (78, 30),
+        (44, 70),
+        (6, 88),
+        (-6, 88),
+        (-44, 70),
+        (-78, 30),
+        (-84, -12),
+    ],
+    6,
+)
+FALL = curve(
+    [
+        (-84, -10),
+        (-76, -36),
+        (-42, -60),
+        (0, -68),
+        (42, -60),
+        (76, -36),
+        (84, -10),
+        (74, -24),
+        (40, -46),
+        (0, -53),
+        (-40, -46),
+        (-74, -24),
+    ],
+    6,
+)
+LEAF = [
+    *curve([(3, 64), (34, 40), (60, 8), (70, -32), (80, -40), (96, -18), (110, 22), (116, 52)], 6),
+    (92, 132),
+    *curve([(92, 132), (52, 96), (3, 64)], 6),
+]
+INNER = [
+    *curve([(108, 24), (109, 52)], 3),
+    (90, 122),
+    *curve([(90, 122), (52, 88), (12, 64)], 6),
+]
+
+
 def _collar(cut: ShirtCut) -> list[Part]:
-    band = curve(
-        [
-            (-70, -32),
-            (-62, 8),
-            (-34, 42),
-            (0, 62),
-            (34, 42),
-            (62, 8),
-            (70, -32),
-            (84, -12),
-            (78, 30),
-            (44, 70),
-            (6, 88),
-            (-6, 88),
-            (-44, 70),
-            (-78, 30),
-            (-84, -12),
-        ],
-        6,
-    )
-    fall = curve(
-        [
-            (-84, -10),
-            (-76, -36),
-            (-42, -60),
-            (0, -68),
-            (42, -60),
-            (76, -36),
-            (84, -10),
-            (74, -24),
-            (40, -46),
-            (0, -53),
-            (-40, -46),
-            (-74, -24),
-        ],
-        6,
-    )
-    leaf = [
-        *curve(
-            [(3, 64), (34, 40), (60, 8), (70, -32), (80, -40), (96, -18), (110, 22), (116, 52)], 6
-        ),
-        (92, 132),
-        *curve([(92, 132), (52, 96), (3, 64)], 6),
-    ]
-    inner = [
-        *curve([(108, 24), (109, 52)], 3),
-        (90, 122),
-        *curve([(90, 122), (52, 88), (12, 64)], 6),
-    ]
     leaves = [
         Part(
             points,
@@ -261,11 +266,11 @@ def _collar(cut: ShirtCut) -> list[Part]:
             wobble_mm=1.6,
             lines=[Line(stitch, "stitch", cut.thread, 0.6), Line(stitch, "pucker")],
         )
-        for points, stitch, turn in ((mirrored(leaf), mirrored(inner), 62), (leaf, inner, -62))
+        for points, stitch, turn in ((mirrored(LEAF), mirrored(INNER), 62), (LEAF, INNER, -62))
     ]
     return [
         Part(
-            fall,
+            FALL,
             cut.cloth,
             grain_deg=90,
             thickness_mm=3,
@@ -275,7 +280,7 @@ def _collar(cut: ShirtCut) -> list[Part]:
             wobble_mm=1,
         ),
         Part(
-            band,
+            BAND,
             cut.cloth,
             grain_deg=90,
             thickness_mm=1.8,
@@ -293,68 +298,3 @@ def _buttons(cut: ShirtCut) -> list[Part]:
     for y in (78, 158, 248, 338, 428, 518, 608, 698):
         parts += button((0, y), 5.6, cut.button)
     return parts
-
-
-def button(at: Point, radius: float, colour: str) -> list[Part]:
-    """A four-hole button with its thread."""
-    face = Satin(colour, gloss=0.5, sheen=0)
-    holes = Satin("#5a5148", gloss=0, sheen=0)
-    parts = [
-        Part(
-            circle(at, radius),
-            face,
-            thickness_mm=1.6,
-            round_mm=radius * 0.3,
-            shadow=0.75,
-            shadow_mm=1.6,
-            fold_share=0,
-            wobble_mm=0,
-        ),
-        Part(
-            circle(at, radius * 0.66),
-            face,
-            thickness_mm=-0.6,
-            round_mm=1.2,
-            shadow=0,
-            fold_share=0,
-            tone=0.94,
-            wobble_mm=0,
-        ),
-    ]
-    for dx, dy in ((-1, -1), (1, -1), (1, 1), (-1, 1)):
-        centre = (at[0] + dx * radius * 0.2, at[1] + dy * radius * 0.2)
-        parts.append(
-            Part(
-                circle(centre, radius * 0.11, 10),
-                holes,
-                thickness_mm=0,
-                shadow=0,
-                fold_share=0,
-                wobble_mm=0,
-            )
-        )
-    return parts
-
-
-def arranged(parts: list[Part], at: Point, turn_deg: float) -> list[Part]:
-    """The whole garment turned and shifted to its place on the table."""
-    return [
-        replace(
-            part,
-            outline=moved(part.outline, at, turn_deg),
-            spine=moved(part.spine, at, turn_deg) if part.spine else (),
-            grain_deg=part.grain_deg + turn_deg,
-            uv_shift=part.uv_shift
-            if part.spine
-            else anchored(at, part.grain_deg + turn_deg, part.uv_shift),
-            flush=[moved(outline, at, turn_deg) for outline in part.flush],
-            lines=[replace(line, points=moved(line.points, at, turn_deg)) for line in part.lines],
-        )
-        for part in parts
-    ]
-
-
-def anchored(at: Point, grain_deg: float, shift: Point) -> Point:
-    """The shift that makes cloth measures count from the garment's own origin."""
-    ((x, y),) = moved([at], (0.0, 0.0), -grain_deg)
-    return shift[0] - x, shift[1] - y

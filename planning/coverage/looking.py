@@ -1,0 +1,61 @@
+"""Looking for a lay and for a proof that there is none, side by side, until one of them is there.
+
+Locked copies are laid first, pinned ones next, in one of a few ways; the rest is for the search.
+"""
+
+import time
+from collections.abc import Callable
+
+from planning.coverage.board import Board
+from planning.coverage.placing import placement_of
+from planning.coverage.pinned import pinned_choices
+from planning.coverage.problem import Placement, Problem
+from planning.coverage.prove import Prover
+from planning.coverage.search import Search, Strategy
+from planning.coverage.task import Task, task_of
+from planning.coverage.whole import Whole
+
+LAST_SHARE = 0.5  # of the time left, for each way of laying the pinned copies but the last
+
+
+def look(
+    board: Board, prover: Prover, deadline: float, seed: int, go_on: Callable[[], bool]
+) -> tuple[str, ...]:
+    """Fill the board or find the proof; what went wrong on the way, as notes."""
+    problem, notes = board.problem, list[str]()
+    choices = list(pinned_choices(problem, locked_lay(problem)))
+    for number, fixed in enumerate(choices):
+        board.offer(fixed)
+        now = time.monotonic()
+        share = 1.0 if number == len(choices) - 1 else LAST_SHARE
+        strategies = strategies_for(board, task_of(problem, fixed), seed)
+        with Search(board, strategies, now + share * (deadline - now)) as search:
+            search.run(go_on, prover)
+        notes += search.notes
+        if board.is_full or prover.proof:
+            return tuple(notes)
+    if not choices:
+        notes.append("no place was found where every pinned piece lands on its point")
+        with Search(board, [], deadline) as search:
+            search.run(go_on, prover)
+    return tuple(notes)
+
+
+def locked_lay(problem: Problem) -> tuple[Placement, ...]:
+    """The locked copies where they lie."""
+    return tuple(
+        placement_of(
+            problem.piece(lock.piece), lock.copy, lock.panel, lock.rotation_deg, lock.translation
+        )
+        for lock in problem.locked
+    )
+
+
+def strategies_for(board: Board, task: Task, seed: int) -> list[Strategy]:
+    """What to try on a task, the most promising first."""
+    whole = Whole(board, task)
+    if not task.is_mixed:
+        return [whole]
+    from planning.coverage.shared_out import SharedOut  # brings scipy, which is slow to load
+
+    return [whole, SharedOut(board, task, seed)]
