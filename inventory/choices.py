@@ -87,6 +87,50 @@ class Trouble(models.TextChoices):
     DRY_CLEANED = "dry-cleaned", "Just back from the dry cleaner"
 
 
+class ClothPart(models.TextChoices):
+    """The cloths one garment may be made of, each with fibres and advice of its own."""
+
+    SHELL = "shell", "Shell"
+    LINING = "lining", "Lining"
+    TRIM = "trim", "Trim"
+
+
+class LabelEdition(models.IntegerChoices):
+    """The edition of ISO 3758 a label was printed by; the limits of the iron differ."""
+
+    OLD = 2012, "2012"
+    NEW = 2023, "2023"
+
+
+class WashWay(models.TextChoices):
+    """How a garment was washed; the values are those of the advice."""
+
+    HAND = "hand", "By hand"
+    VERY_MILD = "machine-very-mild", "Machine, very mild"
+    MILD = "machine-mild", "Machine, mild"
+    MACHINE = "machine", "Machine"
+    PROFESSIONAL = "professional", "By a professional cleaner"
+
+
+class Recommendation(models.TextChoices):
+    """The recommendations a maker may put her own words beside.
+
+    Shrinkage is not among them: it is measured, by a wash, and never argued away.
+    """
+
+    WASH = "wash", "Washing"
+    DRY = "dry", "Drying"
+    PRESS = "press", "Pressing"
+    INTERFACING = "interfacing", "Interfacing"
+    MARKING = "marking", "Marking"
+    CUTTING = "cutting", "Cutting"
+    HOLDING = "holding", "Holding"
+    NEEDLE = "needle", "Needle"
+    THREAD = "thread", "Thread"
+    STITCH = "stitch", "Stitch"
+    EDGE = "edge", "Edges"
+
+
 class PanelShape(models.TextChoices):
     RECTANGLE = "rectangle", "Rectangle"
     TRAPEZIUM = "trapezium", "Trapezium"

@@ -1,8 +1,8 @@
-"""What the cloth is: collections, garments, their panels, pictures and condition notes.
+"""What the cloth is: collections, garments, their panels and pictures.
 
-Rows only. What a garment needs is worked out in ``inventory.advice``, what a panel yields in
-``inventory.measuring``; ``inventory.cloth`` carries rows across. Outlines are lists of [x, y] in
-millimetres, in the panel's own frame.
+Rows only. What happens to a garment day by day is in ``inventory.ledger``, what it needs is worked
+out in ``inventory.advice``, what a panel yields in ``inventory.measuring``; ``inventory.cloth``
+carries rows across. Outlines are lists of [x, y] in millimetres, in the panel's own frame.
 """
 
 import secrets
@@ -18,27 +18,25 @@ from django.urls import reverse
 from inventory.choices import (
     TAG_ALPHABET,
     TAG_LENGTH,
+    ClothPart,
     Colour,
     Consent,
     DetailKind,
     FlawKind,
     Kind,
+    LabelEdition,
     PanelShape,
     Status,
     Surface,
     Trouble,
 )
+from inventory.constraints import one_of as one_of
+from inventory.constraints import within as within
+from inventory.ledger import AdviceOverride as AdviceOverride
+from inventory.ledger import ConditionNote as ConditionNote
+from inventory.ledger import StatusChange as StatusChange
+from inventory.ledger import WashEvent as WashEvent
 from shared.models import WorkshopQuerySet, WorkshopRecord
-
-
-def one_of(field: str, choices: type[models.TextChoices], *, blank: bool = False) -> Q:
-    """The database's own word on a choice field, so that no other value can be stored."""
-    return Q(**{f"{field}__in": [*([""] if blank else []), *choices.values]})
-
-
-def within(field: str, low: float, high: float) -> Q:
-    """The field is empty or between two bounds, both allowed."""
-    return Q(**{f"{field}__isnull": True}) | Q(**{f"{field}__gte": low, f"{field}__lte": high})
 
 
 class Collection(WorkshopRecord):
@@ -84,6 +82,11 @@ class GarmentQuerySet(WorkshopQuerySet["Garment"]):
     def here(self) -> Self:
         """Leave out garments that were taken off the list."""
         return self.filter(removed_at=None)
+
+    def with_cloth(self) -> Self:
+        """Bring along whatever ``inventory.cloth`` reads of a garment, in a fixed few queries."""
+        rows = self.select_related("collection")
+        return rows.prefetch_related("fibre_shares", "wash_events", "overrides")
 
     def with_usable_area(self) -> Self:
         """Add ``usable_mm2``: what the panels on the list yield together, 0 where none is."""
@@ -131,7 +134,12 @@ class Garment(WorkshopRecord):
     surface = models.CharField("Surface", max_length=14, choices=Surface, default=Surface.PLAIN)
     repeat_along_mm = models.FloatField("Repeat along", null=True, blank=True)
     repeat_across_mm = models.FloatField("Repeat across", null=True, blank=True)
+    lining_construction = models.CharField("How the lining is made", max_length=20, blank=True)
+    trim_construction = models.CharField("How the trim is made", max_length=20, blank=True)
     label_marks = models.JSONField("Care label", default=dict, blank=True)
+    label_edition = models.PositiveSmallIntegerField(
+        "Edition of the label", choices=LabelEdition, null=True, blank=True
+    )
     troubles = models.JSONField("Troubles", default=list, blank=True)
     removed_at = models.DateTimeField(null=True, editable=False)
 
@@ -165,6 +173,10 @@ class Garment(WorkshopRecord):
             models.CheckConstraint(condition=within("fragility", 0, 4), name="garment_fragility"),
             models.CheckConstraint(condition=within("fray", 0, 4), name="garment_fray"),
             models.CheckConstraint(
+                condition=Q(label_edition=None) | one_of("label_edition", LabelEdition),
+                name="garment_edition_known",
+            ),
+            models.CheckConstraint(
                 condition=within("repeat_along_mm", 1, 2000), name="garment_repeat_along"
             ),
             models.CheckConstraint(
@@ -184,23 +196,31 @@ class Garment(WorkshopRecord):
 
 
 class FibreShare(WorkshopRecord):
-    """So many percent of one fibre. The shares of a garment are saved together or not at all."""
+    """So many percent of one fibre in one of a garment's cloths.
+
+    The shares of a cloth are saved together or not at all.
+    """
 
     garment = models.ForeignKey(Garment, models.CASCADE, related_name="fibre_shares")
+    part = models.CharField(max_length=6, choices=ClothPart, default=ClothPart.SHELL)
     fibre = models.CharField(max_length=30)
     percent = models.FloatField()
 
     class Meta:
         ordering = ["-percent", "fibre"]
         constraints = [
-            models.UniqueConstraint(fields=["garment", "fibre"], name="fibre_once_a_garment"),
+            models.UniqueConstraint(
+                fields=["garment", "part", "fibre"], name="fibre_once_a_garment_part"
+            ),
+            models.CheckConstraint(condition=one_of("part", ClothPart), name="fibre_part_known"),
             models.CheckConstraint(
                 condition=Q(percent__gt=0, percent__lte=100), name="fibre_percent"
             ),
         ]
 
     def __str__(self) -> str:
-        return f"{self.percent:g} % {self.fibre}"
+        words = f"{self.percent:g} % {self.fibre}"
+        return words if self.part == ClothPart.SHELL else f"{words} ({self.part})"
 
 
 class PanelQuerySet(WorkshopQuerySet["Panel"]):
@@ -217,7 +237,11 @@ class Panel(WorkshopRecord):
     shape = models.CharField(max_length=12, choices=PanelShape)
     measures_mm: models.JSONField[dict[str, Any]] = models.JSONField(default=dict)
     outline_mm: models.JSONField[list[list[float]]] = models.JSONField()
+    part = models.CharField(
+        "Cut from the", max_length=6, choices=ClothPart, default=ClothPart.SHELL
+    )
     grain_deg = models.FloatField("Grain direction", default=90)
+    measured_on = models.DateField(default=date.today, editable=False)
     is_measured_after_wash = models.BooleanField("Measured after washing", default=False)
     area_mm2 = models.FloatField(editable=False)
     usable_area_mm2 = models.FloatField(editable=False)
@@ -229,6 +253,7 @@ class Panel(WorkshopRecord):
         ordering = ["pk"]
         constraints = [
             models.CheckConstraint(condition=one_of("shape", PanelShape), name="panel_shape_known"),
+            models.CheckConstraint(condition=one_of("part", ClothPart), name="panel_part_known"),
             models.CheckConstraint(condition=Q(area_mm2__gt=0), name="panel_has_area"),
             models.CheckConstraint(
                 condition=Q(usable_area_mm2__gte=0), name="panel_usable_not_negative"
@@ -304,6 +329,9 @@ def photo_path(photo: "Photo", filename: str) -> str:
 
 class Photo(WorkshopRecord):
     garment = models.ForeignKey(Garment, models.CASCADE, related_name="photos")
+    note = models.ForeignKey(
+        ConditionNote, models.CASCADE, related_name="photos", null=True, editable=False
+    )
     image = models.ImageField(
         upload_to=photo_path, width_field="width_px", height_field="height_px"
     )
@@ -319,26 +347,3 @@ class Photo(WorkshopRecord):
 
     def __str__(self) -> str:
         return self.description or f"Photograph of {self.garment}"
-
-
-class ConditionNote(WorkshopRecord):
-    """What was seen on a day. Notes are added, never rewritten."""
-
-    class Grade(models.IntegerChoices):
-        SOUND = 0, "Sound"
-        WORN = 1, "Lightly worn"
-        WEAK = 2, "Weak in places"
-        POOR = 3, "Poor"
-        FAILING = 4, "Falling apart"
-
-    garment = models.ForeignKey(Garment, models.CASCADE, related_name="condition_notes")
-    noted_on = models.DateField("Seen on", default=date.today)
-    grade = models.PositiveSmallIntegerField(choices=Grade)
-    text = models.CharField("What you see, and where", max_length=500)
-
-    class Meta:
-        ordering = ["-noted_on", "-pk"]
-        constraints = [models.CheckConstraint(condition=within("grade", 0, 4), name="note_grade")]
-
-    def __str__(self) -> str:
-        return self.text

@@ -15,12 +15,12 @@ from inventory.forms.garments import free_tag, save_photo
 from inventory.models import Collection, ConditionNote, Detail, Flaw, Garment, Panel
 from inventory.photos import prepared
 from planning import checking
+from planning.demo_words import PASSWORD, USERNAME
 from planning.library import give_built_in
 from planning.models import Keepsake, Pattern
 from shared.models import Member, Workshop
 
 FIXTURES = Path(settings.BASE_DIR) / "demo_fixtures"
-USERNAME, PASSWORD = "demo", "bear-on-a-bench"  # noqa: S105 - printed on every start of the demo
 
 type Facts = dict[str, Any]
 
@@ -85,7 +85,7 @@ def _garment(collection: Collection, facts: Facts) -> None:
         tag=free_tag(collection.workshop),
         has_no_label=facts.get("fibre_known") is False,
         surface=facts.get("pattern", "plain"),
-        label_marks=facts.get("label") or {},
+        label_marks={part: mark for part, mark in (facts["label"] or {}).items() if mark},
         **{name: facts[name] for name in SAME_NAME if facts.get(name) is not None},
     )
     save_shares(row, list(facts["fibres"].items()))

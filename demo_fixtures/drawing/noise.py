@@ -45,7 +45,8 @@ def noise(
     rows = y * np.float32(CELLS_PER_FEATURE / feature_y) + np.float32((seed * 37) % 509)
     columns = x * np.float32(CELLS_PER_FEATURE / feature_x) + np.float32((seed * 91) % 503)
     source, order = (_curved_tile(seed), 3) if curved else (tile(seed), 1)
-    read = map_coordinates(source, [rows, columns], order=order, mode="grid-wrap", prefilter=False)
+    places = np.stack([rows, columns])
+    read = map_coordinates(source, places, order=order, mode="grid-wrap", prefilter=False)
     return np.asarray(read, dtype=np.float32)
 
 

@@ -80,9 +80,9 @@ class Scene:
         coarse_x, coarse_y = self.x[::COARSE, ::COARSE], self.y[::COARSE, ::COARSE]
         height = height_of(self.drape, coarse_x, coarse_y, self.dots_per_mm / COARSE)
         self.folds: Field = resized(height, rows, columns)
-        slope_y, slope_x = np.gradient(self.folds)
-        self.slope_x: Field = slope_x * np.float32(self.dots_per_mm)
-        self.slope_y: Field = slope_y * np.float32(self.dots_per_mm)
+        slopes = np.gradient(self.folds)
+        self.slope_x: Field = np.asarray(slopes[1]) * np.float32(self.dots_per_mm)
+        self.slope_y: Field = np.asarray(slopes[0]) * np.float32(self.dots_per_mm)
         self.picture: Field = np.zeros((rows, columns, 3), dtype=np.float32)
 
     def cover(self, ground: Cloth, height_mm: Field | None = None, turn_deg: float = 0) -> None:

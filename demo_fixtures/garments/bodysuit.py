@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from demo_fixtures.drawing.cloth import Cloth
 from demo_fixtures.drawing.scene import Line, Part
 from demo_fixtures.drawing.shapes import curve, mirrored, symmetric
 from demo_fixtures.garments.buttons import popper
-from demo_fixtures.garments.placing import both, small_sleeve, strip
+from demo_fixtures.garments.placing import behind_neck, both, small_sleeve, strip, with_mirrored
 
 OUTER = [
     (108.0, 16.0),
@@ -37,7 +35,7 @@ def bodysuit(cloth: Cloth, rib: Cloth, thread: str) -> list[Part]:
         Line(LAP, "seam", depth_mm=0.8),
         Line([(x - 5, y + 2) for x, y in LAP], "stitch", thread, 0.4),
     ]
-    lines += [replace(s, points=mirrored(s.points)) for s in lines]
+    lines = with_mirrored(lines)
     body = Part(
         symmetric(HALF),
         cloth,
@@ -48,17 +46,10 @@ def bodysuit(cloth: Cloth, rib: Cloth, thread: str) -> list[Part]:
         wobble_mm=3,
         flush=[CAP, mirrored(CAP)],
     )
-    back = Part(
-        curve(
-            [(-58, -2), (-30, -16), (0, -20), (30, -16), (58, -2), (30, 34), (0, 44), (-30, 34)],
-            6,
-            closed=True,
-        ),
+    back = behind_neck(
+        [(-58, -2), (-30, -16), (0, -20), (30, -16), (58, -2), (30, 34), (0, 44), (-30, 34)],
         cloth,
-        tone=0.62,
-        shadow=0.2,
-        fold_share=0.3,
-        wobble_mm=1,
+        0.62,
     )
     parts = [
         *both(sleeve),

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Any
 
 from demo_fixtures.drawing.cloth import Cloth
 from demo_fixtures.drawing.scene import Line, Part
 from demo_fixtures.drawing.shapes import box, curve, mirrored, symmetric
 from demo_fixtures.garments.buttons import button
-from demo_fixtures.garments.placing import both, small_sleeve, strip
+from demo_fixtures.garments.placing import behind_neck, both, small_sleeve, strip, with_mirrored
 
 
 def cardigan(knit: Cloth, rib: Cloth, button_colour: str) -> list[Part]:
@@ -22,21 +21,14 @@ def cardigan(knit: Cloth, rib: Cloth, button_colour: str) -> list[Part]:
     half = [(0.0, 104.0), *curve([(8, 100), (30, 52), (48, 0)], 6), *curve(side, 7), (0.0, 250.0)]
     arm = curve([(116, 18), (112, 60), (134, 112)], 8)
     lines = [Line(arm, "seam", depth_mm=1.1, width_mm=2.2)]
-    lines += [replace(s, points=mirrored(s.points)) for s in lines]
+    lines = with_mirrored(lines)
     cap = [(80.0, 0.0), (130.0, 8.0), (180.0, 66.0), (170.0, 122.0), (128.0, 122.0), (96.0, 80.0)]
     look: dict[str, Any] = {"thickness_mm": 5.5, "round_mm": 11, "shadow": 0.5, "wobble_mm": 3}
     body = Part(symmetric(half), knit, lines=lines, fuzz_mm=0.6, flush=[cap, mirrored(cap)], **look)
-    back = Part(
-        curve(
-            [(-50, 0), (-26, -12), (0, -15), (26, -12), (50, 0), (26, 60), (0, 108), (-26, 60)],
-            6,
-            closed=True,
-        ),
+    back = behind_neck(
+        [(-50, 0), (-26, -12), (0, -15), (26, -12), (50, 0), (26, 60), (0, 108), (-26, 60)],
         knit,
-        tone=0.58,
-        shadow=0.2,
-        fold_share=0.3,
-        wobble_mm=1,
+        0.58,
     )
     welt = Part(
         box(-137, 246, 137, 282), rib, thickness_mm=4.5, round_mm=8, shadow=0.5, wobble_mm=3

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Any
 
 from demo_fixtures.drawing.cloth import Cloth
 from demo_fixtures.drawing.scene import Line, Part
 from demo_fixtures.drawing.shapes import box, curve, mirrored, symmetric
-from demo_fixtures.garments.placing import both, sleeve_from, strip
+from demo_fixtures.garments.placing import behind_neck, both, sleeve_from, strip, with_mirrored
 
 SIDE = [
     (186.0, 28.0),
@@ -34,6 +33,15 @@ CAP = [
     (150.0, 150.0),
 ]
 EDGE = [(x - 6, y + 4) for x, y in curve([(-72, -4), (-30, 120), (60, 260), (150, 372)], 8)]
+HEM = curve(
+    [(-346, 1012), (-260, 1042), (-120, 1060), (0, 1064), (120, 1060), (260, 1042), (346, 1012)], 6
+)
+WRAP = [
+    *curve([(-72, -4), (-30, 120), (60, 260), (150, 372)], 8),
+    (176.0, 398.0),
+    (-176.0, 398.0),
+    *mirrored(curve(SIDE[::-1], 8)[2:]),
+]
 
 
 def day_dress(cloth: Cloth, thread: str) -> list[Part]:
@@ -41,42 +49,14 @@ def day_dress(cloth: Cloth, thread: str) -> list[Part]:
     sleeve = sleeve_from(
         cloth, [(212, 150), (258, 200), (296, 250)], [92, 92, 94], (186, 28), (250, 62), wobble_mm=5
     )
-    hem = Line(
-        curve(
-            [
-                (-346, 1012),
-                (-260, 1042),
-                (-120, 1060),
-                (0, 1064),
-                (120, 1060),
-                (260, 1042),
-                (346, 1012),
-            ],
-            6,
-        ),
-        "pucker",
-        depth_mm=2.4,
-    )
+    hem = Line(HEM, "pucker", depth_mm=2.4)
     waist = [Line([(-176, 398), (0, 404), (176, 398)], "pucker", depth_mm=6)]
     lines = [Line(ARM, "seam", depth_mm=1.3), Line(ARM, "pucker", depth_mm=3)]
-    lines += [replace(s, points=mirrored(s.points)) for s in lines]
-    wrap = [
-        *curve([(-72, -4), (-30, 120), (60, 260), (150, 372)], 8),
-        (176.0, 398.0),
-        (-176.0, 398.0),
-        *mirrored(curve(SIDE[::-1], 8)[2:]),
-    ]
-    back = Part(
-        curve(
-            [(-72, 0), (-36, -26), (0, -32), (36, -26), (72, 0), (38, 120), (0, 212), (-38, 120)],
-            6,
-            closed=True,
-        ),
+    lines = with_mirrored(lines)
+    back = behind_neck(
+        [(-72, 0), (-36, -26), (0, -32), (36, -26), (72, 0), (38, 120), (0, 212), (-38, 120)],
         cloth,
-        tone=0.5,
-        shadow=0.2,
-        fold_share=0.3,
-        wobble_mm=1,
+        0.5,
     )
     look: dict[str, Any] = {
         "thickness_mm": 4,
@@ -101,7 +81,7 @@ def day_dress(cloth: Cloth, thread: str) -> list[Part]:
             **look,
         ),
         Part(
-            wrap,
+            WRAP,
             cloth,
             grain_deg=8,
             lines=[Line(EDGE, "stitch", thread, 0.5), Line(EDGE, "pucker", depth_mm=2)],

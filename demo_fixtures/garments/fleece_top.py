@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from demo_fixtures.drawing.cloth import Cloth
 from demo_fixtures.drawing.fine_cloth import Satin
 from demo_fixtures.drawing.scene import Line, Part
 from demo_fixtures.drawing.shapes import box, curve, mirrored, symmetric
-from demo_fixtures.garments.placing import both, sleeve_from, strip
+from demo_fixtures.garments.placing import both, sleeve_from, strip, with_mirrored
 
 HALF = [
     *curve([(0, 40), (40, 30), (84, 0)], 7),
@@ -47,7 +45,7 @@ def fleece_top(fleece: Cloth, trim: Cloth, zip_cloth: Cloth) -> list[Part]:
     )
     cuff = strip([(391, 640), (392, 656), (393, 672)], 64, trim, thickness_mm=4, round_mm=6)
     lines = [Line(ARM, "seam", depth_mm=2.2, width_mm=4)]
-    lines += [replace(s, points=mirrored(s.points)) for s in lines]
+    lines = with_mirrored(lines)
     body = Part(
         symmetric(HALF),
         fleece,
@@ -58,6 +56,49 @@ def fleece_top(fleece: Cloth, trim: Cloth, zip_cloth: Cloth) -> list[Part]:
         wobble_mm=5,
         fuzz_mm=1.6,
         flush=[CAP, mirrored(CAP)],
+    )
+    pocket = Part(
+        box(76, 214, 196, 232), trim, thickness_mm=2.2, round_mm=4, shadow=0.5, shadow_mm=3
+    )
+    return [
+        *both(sleeve),
+        *both(cuff),
+        body,
+        Part(
+            COLLAR,
+            fleece,
+            thickness_mm=9,
+            round_mm=15,
+            shadow=0.5,
+            wobble_mm=3,
+            fuzz_mm=1.6,
+            fold_share=0.6,
+        ),
+        strip([(-96, 0), (-50, 38), (0, 48), (50, 38), (96, 0)], 5, trim),
+        *_zip(zip_cloth),
+        pocket,
+        Part(
+            box(-284, 678, 284, 704),
+            trim,
+            grain_deg=90,
+            thickness_mm=4,
+            round_mm=7,
+            shadow=0.4,
+            wobble_mm=5,
+        ),
+    ]
+
+
+def _zip(zip_cloth: Cloth) -> list[Part]:
+    tape = Part(
+        box(-15, -66, 15, 268),
+        zip_cloth,
+        thickness_mm=1.6,
+        round_mm=4,
+        shadow=0.45,
+        shadow_mm=3,
+        fold_share=0.2,
+        wobble_mm=1,
     )
     teeth = [
         Part(
@@ -81,44 +122,4 @@ def fleece_top(fleece: Cloth, trim: Cloth, zip_cloth: Cloth) -> list[Part]:
         fold_share=0,
         wobble_mm=0,
     )
-    pocket = Part(
-        box(76, 214, 196, 232), trim, thickness_mm=2.2, round_mm=4, shadow=0.5, shadow_mm=3
-    )
-    return [
-        *both(sleeve),
-        *both(cuff),
-        body,
-        Part(
-            COLLAR,
-            fleece,
-            thickness_mm=9,
-            round_mm=15,
-            shadow=0.5,
-            wobble_mm=3,
-            fuzz_mm=1.6,
-            fold_share=0.6,
-        ),
-        strip([(-96, 0), (-50, 38), (0, 48), (50, 38), (96, 0)], 5, trim),
-        Part(
-            box(-15, -66, 15, 268),
-            zip_cloth,
-            thickness_mm=1.6,
-            round_mm=4,
-            shadow=0.45,
-            shadow_mm=3,
-            fold_share=0.2,
-            wobble_mm=1,
-        ),
-        *teeth,
-        pull,
-        pocket,
-        Part(
-            box(-284, 678, 284, 704),
-            trim,
-            grain_deg=90,
-            thickness_mm=4,
-            round_mm=7,
-            shadow=0.4,
-            wobble_mm=5,
-        ),
-    ]
+    return [tape, *teeth, pull]

@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from demo_fixtures.drawing.cloth import Cloth
 from demo_fixtures.drawing.scene import Line, Part
-from demo_fixtures.drawing.shapes import box, curve, mirrored, symmetric
+from demo_fixtures.drawing.shapes import box, curve, symmetric
 from demo_fixtures.garments.buttons import dome_button
-from demo_fixtures.garments.placing import both
+from demo_fixtures.garments.placing import both, with_mirrored
 
 OUTER = [
     (204.0, 40.0),
@@ -40,7 +38,7 @@ def jeans(denim: Cloth, pale: Cloth, thread: str, metal: str) -> list[Part]:
         Line(HEM, "pucker", depth_mm=4),
         Line(INSEAM, "seam", depth_mm=1.6),
     ]
-    lines += [replace(s, points=mirrored(s.points)) for s in lines]
+    lines = with_mirrored(lines)
     lines += [
         Line(FLY, "stitch", thread, 1.0),
         Line([(x - 5, y - 2) for x, y in FLY], "stitch", thread, 1.0),

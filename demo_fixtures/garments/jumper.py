@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from demo_fixtures.drawing.cloth import Cloth
 from demo_fixtures.drawing.scene import Line, Part
 from demo_fixtures.drawing.shapes import curve, mirrored, symmetric
-from demo_fixtures.garments.placing import both, sleeve_from, strip
+from demo_fixtures.garments.placing import behind_neck, both, sleeve_from, strip, with_mirrored
 
 HALF = [
     *curve([(0, 66), (50, 50), (92, 0)], 7),
@@ -23,6 +21,12 @@ CAP = [
     (340.0, 270.0),
     (286.0, 280.0),
     (200.0, 200.0),
+]
+
+
+WELT = [
+    *curve([(-278, 624), (0, 630), (278, 624)], 8),
+    *curve([(262, 712), (0, 718), (-262, 712)], 8),
 ]
 
 
@@ -43,7 +47,7 @@ def jumper(knit: Cloth, rib: Cloth) -> list[Part]:
         [(407, 622), (414, 662), (416, 704)], 52, rib, thickness_mm=7, round_mm=11, wobble_mm=3
     )
     lines = [Line(ARM, "seam", depth_mm=2.0, width_mm=4)]
-    lines += [replace(s, points=mirrored(s.points)) for s in lines]
+    lines = with_mirrored(lines)
     body = Part(
         symmetric(HALF),
         knit,
@@ -55,21 +59,13 @@ def jumper(knit: Cloth, rib: Cloth) -> list[Part]:
         fuzz_mm=0.9,
         flush=[CAP, mirrored(CAP)],
     )
-    back = Part(
-        curve(
-            [(-92, 0), (-46, -24), (0, -30), (46, -24), (92, 0), (48, 50), (0, 66), (-48, 50)],
-            6,
-            closed=True,
-        ),
+    back = behind_neck(
+        [(-92, 0), (-46, -24), (0, -30), (46, -24), (92, 0), (48, 50), (0, 66), (-48, 50)],
         knit,
-        tone=0.55,
-        shadow=0.2,
-        fold_share=0.3,
-        wobble_mm=1,
+        0.55,
     )
     welt = Part(
-        curve([(-278, 624), (0, 630), (278, 624)], 8)
-        + curve([(262, 712), (0, 718), (-262, 712)], 8),
+        WELT,
         rib,
         thickness_mm=8,
         round_mm=13,

@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from demo_fixtures.drawing.cloth import Cloth
-from demo_fixtures.drawing.scene import Part
+from demo_fixtures.drawing.scene import Line, Part
 from demo_fixtures.drawing.shapes import Point, curve, limb, mirrored, moved, widths
 
 
@@ -22,6 +22,17 @@ def both(part: Part) -> list[Part]:
         ),
         part,
     ]
+
+
+def with_mirrored(lines: list[Line]) -> list[Line]:
+    """The lines of a right half, and their mirror images on the left."""
+    return [*lines, *(replace(line, points=mirrored(line.points)) for line in lines)]
+
+
+def behind_neck(points: list[Point], cloth: Cloth, tone: float = 0.55) -> Part:
+    """The inside of the back that shows through a neckline, in its shade."""
+    outline = curve(points, 6, closed=True)
+    return Part(outline, cloth, tone=tone, shadow=0.2, fold_share=0.3, wobble_mm=1)
 
 
 def strip(path: list[Point], half_mm: float, cloth: Cloth, **look: Any) -> Part:

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from demo_fixtures.drawing.cloth import Cloth
 from demo_fixtures.drawing.scene import Line, Part
 from demo_fixtures.drawing.shapes import Point, box, curve, limb, mirrored, widths
 from demo_fixtures.garments.buttons import button
+from demo_fixtures.garments.placing import with_mirrored
 
 
 @dataclass(frozen=True)
@@ -142,7 +143,7 @@ def _fronts(cut: ShirtCut) -> list[Part]:
         Line(yoke, "seam", depth_mm=0.8),
         Line([(x, y + 3) for x, y in yoke], "stitch", cut.thread, 0.6),
     ]
-    seams += [replace(s, points=mirrored(s.points)) for s in seams]
+    seams = with_mirrored(seams)
     cap = [
         (180.0, 10.0),
         (250.0, 30.0),

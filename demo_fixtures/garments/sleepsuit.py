@@ -8,7 +8,7 @@ from demo_fixtures.drawing.cloth import Cloth
 from demo_fixtures.drawing.scene import Line, Part
 from demo_fixtures.drawing.shapes import curve, mirrored, symmetric
 from demo_fixtures.garments.buttons import popper
-from demo_fixtures.garments.placing import both, small_sleeve, strip
+from demo_fixtures.garments.placing import behind_neck, both, small_sleeve, strip, with_mirrored
 
 OUTER = [
     (112.0, 20.0),
@@ -58,7 +58,7 @@ def sleepsuit(cloth: Cloth, rib: Cloth, thread: str) -> list[Part]:
         Line(TOE, "seam", depth_mm=0.8),
         Line([(x, y - 4) for x, y in ANKLE], "stitch", thread, 0.45),
     ]
-    sides += [replace(s, points=mirrored(s.points)) for s in sides]
+    sides = with_mirrored(sides)
     body = Part(
         symmetric(HALF),
         cloth,
@@ -78,17 +78,10 @@ def sleepsuit(cloth: Cloth, rib: Cloth, thread: str) -> list[Part]:
             Line(PATH, "pucker", depth_mm=1.2),
         ],
     )
-    back_neck = Part(
-        curve(
-            [(-50, -2), (-28, -14), (0, -18), (28, -14), (50, -2), (30, 24), (0, 34), (-30, 24)],
-            6,
-            closed=True,
-        ),
+    back_neck = behind_neck(
+        [(-50, -2), (-28, -14), (0, -18), (28, -14), (50, -2), (30, 24), (0, 34), (-30, 24)],
         cloth,
-        tone=0.62,
-        shadow=0.2,
-        fold_share=0.3,
-        wobble_mm=1,
+        0.62,
     )
     band_back = strip([(-52, 0), (-30, -15), (0, -20), (30, -15), (52, 0)], 5.5, rib)
     band_front = strip(

@@ -7,7 +7,7 @@ from dataclasses import replace
 from demo_fixtures.drawing.cloth import Cloth
 from demo_fixtures.drawing.scene import Line, Part
 from demo_fixtures.drawing.shapes import curve, mirrored, symmetric
-from demo_fixtures.garments.placing import both, sleeve_from, strip
+from demo_fixtures.garments.placing import behind_neck, both, sleeve_from, strip, with_mirrored
 
 CUT = [(x, y) for x, y in ((424.0, 204.0), (280.0, 332.0))]
 HALF = [
@@ -39,7 +39,7 @@ def t_shirt(jersey: Cloth, rib: Cloth, thread: str) -> list[Part]:
         wobble_mm=5,
     )
     lines = [Line(ARM, "seam", depth_mm=1.5), Line(ARM, "pucker", depth_mm=2)]
-    lines += [replace(s, points=mirrored(s.points)) for s in lines]
+    lines = with_mirrored(lines)
     lines += [
         Line(HEM, "stitch", thread, 0.6),
         Line([(x, y + 4) for x, y in HEM], "stitch", thread, 0.6),
@@ -52,17 +52,10 @@ def t_shirt(jersey: Cloth, rib: Cloth, thread: str) -> list[Part]:
             Line([(x - 14, y - 14) for x, y in CUT], "pucker", depth_mm=3),
         ],
     )
-    back = Part(
-        curve(
-            [(-88, -2), (-44, -22), (0, -28), (44, -22), (88, -2), (48, 46), (0, 60), (-48, 46)],
-            6,
-            closed=True,
-        ),
+    back = behind_neck(
+        [(-88, -2), (-44, -22), (0, -28), (44, -22), (88, -2), (48, 46), (0, 60), (-48, 46)],
         jersey,
-        tone=0.55,
-        shadow=0.2,
-        fold_share=0.3,
-        wobble_mm=1,
+        0.55,
     )
     return [
         *both(sleeve),

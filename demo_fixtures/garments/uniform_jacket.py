@@ -144,6 +144,7 @@ def _straps(wool: Cloth, thread: str, metal: str) -> list[Part]:
 def _jacket_pockets(wool: Cloth, thread: str, metal: str) -> list[Part]:
     parts: list[Part] = []
     for left, top, right, bottom in ((86, 216, 214, 330), (92, 500, 258, 668)):
+        sides = [(left + 5, top), (left + 5, bottom - 5), (right - 5, bottom - 5), (right - 5, top)]
         bag = Part(
             box(left, top, right, bottom),
             wool,
@@ -152,53 +153,31 @@ def _jacket_pockets(wool: Cloth, thread: str, metal: str) -> list[Part]:
             shadow=0.5,
             shadow_mm=4,
             wobble_mm=2,
-            lines=[
-                Line(
-                    [
-                        (left + 5, top),
-                        (left + 5, bottom - 5),
-                        (right - 5, bottom - 5),
-                        (right - 5, top),
-                    ],
-                    "stitch",
-                    thread,
-                    0.6,
-                )
-            ],
+            lines=[Line(sides, "stitch", thread, 0.6)],
         )
-        middle = (left + right) / 2
-        deep = top + 52
-        flap = Part(
-            [
-                (left - 4, top - 8),
-                (right + 4, top - 8),
-                (right + 4, deep - 10),
-                (middle, deep + 6),
-                (left - 4, deep - 10),
-            ],
-            wool,
-            thickness_mm=3,
-            round_mm=4.5,
-            shadow=0.65,
-            shadow_mm=5,
-            wobble_mm=2,
-            lines=[
-                Line(
-                    [
-                        (left, top - 4),
-                        (left, deep - 12),
-                        (middle, deep),
-                        (right, deep - 12),
-                        (right, top - 4),
-                    ],
-                    "stitch",
-                    thread,
-                    0.6,
-                )
-            ],
-        )
-        parts += [*both(bag), *both(flap)]
-        parts += dome_button((middle, deep - 9.0), 6.5, metal) + dome_button(
-            (-middle, deep - 9.0), 6.5, metal
-        )
+        at = ((left + right) / 2, top + 43.0)
+        parts += [*both(bag), *both(_flap(wool, thread, left, right, top))]
+        parts += [*dome_button(at, 6.5, metal), *dome_button((-at[0], at[1]), 6.5, metal)]
     return parts
+
+
+def _flap(wool: Cloth, thread: str, left: float, right: float, top: float) -> Part:
+    middle, deep = (left + right) / 2, top + 52
+    edge = [
+        (left - 4, top - 8),
+        (right + 4, top - 8),
+        (right + 4, deep - 10),
+        (middle, deep + 6),
+        (left - 4, deep - 10),
+    ]
+    rim = [(left, top - 4), (left, deep - 12), (middle, deep), (right, deep - 12), (right, top - 4)]
+    return Part(
+        edge,
+        wool,
+        thickness_mm=3,
+        round_mm=4.5,
+        shadow=0.65,
+        shadow_mm=5,
+        wobble_mm=2,
+        lines=[Line(rim, "stitch", thread, 0.6)],
+    )

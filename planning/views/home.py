@@ -4,9 +4,11 @@ from django.shortcuts import render
 from django.views.decorators.http import require_GET
 
 from inventory.models import Garment
+from planning.drafting.figure import figure
 from planning.models import Keepsake, SizeCheck
 from planning.problems import cloth_of
 from planning.sizes import sizes_of
+from planning.views.patterns import PICTURE_MM
 from shared.middleware import WorkshopRequest
 
 LATELY = 8
@@ -30,6 +32,7 @@ def home(request: WorkshopRequest) -> HttpResponse:
         request,
         "planning/home.html",
         {
+            "bear_figure": figure(PICTURE_MM),
             "lately": lately[:LATELY],
             "undescribed": undescribed[:LATELY],
             "unmeasured": here.unmeasured()[:LATELY],

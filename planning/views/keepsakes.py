@@ -8,12 +8,14 @@ from django.views.decorators.http import require_GET, require_POST
 
 from inventory.models import Garment
 from planning import checking
+from planning.drafting.figure import figure
 from planning.forms import KeepsakeForm, RulesForm, age_words
 from planning.models import Keepsake, PatternPiece, PatternSize, SizeCheck
 from planning.problems import cloth_of
 from planning.safety.cautions import cautions_for
 from planning.safety.tools import TOOL_CAUTIONS
 from planning.sizes import sizes_of
+from planning.views.patterns import PICTURE_MM
 from planning.views.rows import keepsake_for
 from shared.middleware import WorkshopRequest
 
@@ -30,7 +32,11 @@ def keepsakes(request: WorkshopRequest) -> HttpResponse:
         .prefetch_related("left_out", Prefetch("checks", queryset=checks))
     )
     shown = [(row, sizes_of(row, cloth_of(row))) for row in rows]
-    return render(request, "planning/keepsakes.html", {"keepsakes": shown, "nav": "keepsakes"})
+    return render(
+        request,
+        "planning/keepsakes.html",
+        {"keepsakes": shown, "bear_figure": figure(PICTURE_MM), "nav": "keepsakes"},
+    )
 
 
 def edit_keepsake(request: WorkshopRequest, pk: int | None = None) -> HttpResponse:

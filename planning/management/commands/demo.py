@@ -1,6 +1,7 @@
 """The invented workshop, ready to look at. A second start changes nothing and loses nothing."""
 
-from planning.demo_data import PASSWORD, USERNAME, load_demo
+from planning.demo_data import load_demo
+from planning.demo_words import PASSWORD, USERNAME
 from shared.management.commands.serve import Command as Serve
 
 
