@@ -67,8 +67,8 @@ class PanelDrawing:
     @property
     def scale_path(self) -> str:
         y, tick = self.scale_y_mm - 0.35 * self.text_mm, 0.35 * self.text_mm
-        end = self.scale_mm
-        return f"M0 {y - tick:.1f}v{2 * tick:.1f}M0 {y:.1f}H{end:.1f}M{end:.1f} {y - tick:.1f}v{2 * tick:.1f}"
+        end, stroke = self.scale_mm, f"{y - tick:.1f}v{2 * tick:.1f}"
+        return f"M0 {stroke}M0 {y:.1f}H{end:.1f}M{end:.1f} {stroke}"
 
     @property
     def scale_text_x(self) -> float:

@@ -60,7 +60,7 @@ class GarmentFilter(filters.FilterSet):
     order = filters.OrderingFilter(
         label="Sorted by",
         fields=(
-            ("created_at", "arrived"),
+            ("pk", "arrived"),
             ("usable_mm2", "usable"),
             ("kind", "kind"),
             ("tag", "tag"),
@@ -68,7 +68,7 @@ class GarmentFilter(filters.FilterSet):
             ("mass_g_m2", "weight"),
         ),
         field_labels={
-            "created_at": "Arrived, oldest first",
+            "pk": "Arrived, oldest first",
             "usable_mm2": "Least usable cloth first",
             "kind": "Kind",
             "tag": "Tag code",

@@ -149,9 +149,9 @@ class Garment(WorkshopRecord):
     objects = GarmentQuerySet.as_manager()  # type: ignore[misc]  # a narrower manager than the base's
 
     class Meta:
-        ordering = ["-created_at", "-pk"]
+        ordering = ["-pk"]
         indexes = [
-            models.Index(fields=["workshop", "removed_at", "-created_at"], name="garment_newest"),
+            models.Index(fields=["workshop", "removed_at", "-id"], name="garment_newest"),
         ]
         constraints = [
             models.UniqueConstraint(fields=["workshop", "tag"], name="garment_tag_once"),
@@ -189,6 +189,27 @@ class Garment(WorkshopRecord):
 
     def get_absolute_url(self) -> str:
         return reverse("inventory:garment", args=[self.pk])
+
+    @property
+    def shell_shares(self) -> list["FibreShare"]:
+        return [share for share in self.fibre_shares.all() if share.part == ClothPart.SHELL]
+
+    @property
+    def fibre_words(self) -> str:
+        """The fibres of every cloth, the shell's first; empty where none is known."""
+        by_part = {
+            part: ", ".join(
+                f"{share.percent:g} % {share.fibre}"
+                for share in self.fibre_shares.all()
+                if share.part == part
+            )
+            for part in ClothPart
+        }
+        return "; ".join(
+            words if part == ClothPart.SHELL else f"{part} {words}"
+            for part, words in by_part.items()
+            if words
+        )
 
     @property
     def trouble_words(self) -> list[str]:

@@ -36,7 +36,7 @@ class KeepsakeForm(forms.ModelForm[Keepsake]):
         coerce=int,
         empty_value=None,
         required=False,
-        help_text="In the house it goes to, not only who it is for. It decides on eyes and buttons.",
+        help_text="In the house it goes to, not only who it is for: eyes and buttons hang on it.",
     )
 
     class Meta:

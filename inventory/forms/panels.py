@@ -39,6 +39,9 @@ class PlaceField(LengthField):
         return super().to_python(value)
 
 
+type CornerRow = tuple[int, forms.BoundField, forms.BoundField]
+
+
 class Corners:
     """Rows of two lengths on a form, read as points; empty rows are passed over."""
 
@@ -67,7 +70,7 @@ class Corners:
         return points
 
     @staticmethod
-    def rows(form: forms.BaseForm, rows: int) -> list[tuple[int, forms.BoundField, forms.BoundField]]:
+    def rows(form: forms.BaseForm, rows: int) -> list[CornerRow]:
         return [
             (row, form[f"corner_{row}_across"], form[f"corner_{row}_up"])
             for row in range(1, rows + 1)
@@ -147,7 +150,7 @@ class PanelForm(forms.ModelForm[Panel]):
         return [self[name] for name in self.fields if name.startswith("measure_")]
 
     @property
-    def corner_rows(self) -> list[tuple[int, forms.BoundField, forms.BoundField]]:
+    def corner_rows(self) -> list[CornerRow]:
         return Corners.rows(self, CORNER_ROWS) if self.shape == PanelShape.CORNERS else []
 
 
@@ -235,5 +238,5 @@ class PlaceForm(forms.Form):
         )
 
     @property
-    def corner_rows(self) -> list[tuple[int, forms.BoundField, forms.BoundField]]:
+    def corner_rows(self) -> list[CornerRow]:
         return Corners.rows(self, MARK_ROWS) if self.drawn == "corners" else []

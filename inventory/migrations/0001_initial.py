@@ -65,7 +65,7 @@ class Migration(migrations.Migration):
                 ('workshop', models.ForeignKey(editable=False, on_delete=django.db.models.deletion.CASCADE, related_name='+', to='shared.workshop')),
             ],
             options={
-                'ordering': ['-created_at', '-pk'],
+                'ordering': ['-pk'],
             },
         ),
         migrations.CreateModel(
@@ -180,7 +180,7 @@ class Migration(migrations.Migration):
         ),
         migrations.AddIndex(
             model_name='garment',
-            index=models.Index(fields=['workshop', 'removed_at', '-created_at'], name='garment_newest'),
+            index=models.Index(fields=['workshop', 'removed_at', '-id'], name='garment_newest'),
         ),
         migrations.AddConstraint(
             model_name='garment',

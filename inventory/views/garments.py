@@ -20,7 +20,8 @@ from inventory.cloth import (
 from inventory.drawing import panel_drawing
 from inventory.filters import GarmentFilter
 from inventory.forms.collections import ConditionNoteForm
-from inventory.forms.garments import DescribeForm, PhotoForm, TakeInForm, save_photo
+from inventory.forms.describe import DescribeForm
+from inventory.forms.garments import PhotoForm, TakeInForm, save_photo
 from inventory.models import ConditionNote, Garment
 from inventory.reading import words_of
 from inventory.removal import objections_to_removing

@@ -21,7 +21,8 @@ type Booleans = NDArray[np.bool_]
 
 MOST_POINTS = 48
 MOST_SPOTS = 24
-MOST_BOXES = 40_000
+MOST_WORK = 6e6  # distances from a mark to an edge; about a quarter of a second
+SMALLEST_BOX_MM = 0.2
 BATCH = 128
 TRIED_AT_ONCE = 8
 HAIR_MM = 0.05  # a piece must be this much too large before it is called so
@@ -47,14 +48,14 @@ def fit_of(piece: Polygon, cloth: Polygon, turns: Sequence[Turn]) -> Fit:
     """
     look = _Look(piece, cloth)
     boxes = look.possible(_first_boxes(piece, cloth, turns))
-    judged = 0
+    work = 0.0
     while len(boxes):
         order = np.argsort(boxes[:, WORST], kind="stable")
         best, waiting = boxes[order[:BATCH]], boxes[order[BATCH:]]
         if look.lies_at_one_of(best):
             return Fit.SEEN
-        judged += len(best)
-        if judged > MOST_BOXES:
+        work += len(best) * look.work_per_box
+        if work > MOST_WORK or best[0, HALF_SIDE] < SMALLEST_BOX_MM:
             return Fit.OPEN
         boxes = np.concatenate([look.possible(_halved(best, look.reach_mm)), waiting])
     return Fit.NOWHERE
@@ -71,6 +72,7 @@ class _Look:
         self._cloth_edges = _edges(cloth)
         self._piece_edges = _edges(piece)
         self.reach_mm = float(self._radii.max())
+        self.work_per_box = 4 * len(self._marks) * len(self._cloth_edges)
 
     def possible(self, boxes: Floats) -> Floats:
         """The boxes that cannot be ruled out, each with its worst distance written in."""

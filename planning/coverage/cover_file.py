@@ -8,7 +8,6 @@ import json
 
 from planning.coverage import json_parts as parts
 from planning.coverage.problem import (
-    Direction,
     Locked,
     Match,
     Outline,

@@ -7,8 +7,8 @@ import time
 from collections.abc import Callable
 
 from planning.coverage.board import Board
-from planning.coverage.placing import placement_of
 from planning.coverage.pinned import pinned_choices
+from planning.coverage.placing import placement_of
 from planning.coverage.problem import Placement, Problem
 from planning.coverage.prove import Prover
 from planning.coverage.search import Search, Strategy

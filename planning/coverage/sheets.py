@@ -20,6 +20,8 @@ from planning.coverage.rings import mended
 SLIVER_MM2 = 1.0
 MITRE_LIMIT = 2.5
 SAME_AREA = 1e-6
+SLIT_MM = 3.0  # narrower than any piece; a seam allowance alone is wider
+SHARPEST = 12.0  # corners down to 10 degrees are kept
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,8 +47,20 @@ def sheets_of(
     cloth = _shrunk(panel.outline, problem.edge_margin_mm + inset_mm - half)
     bare = [_grown(flaw, problem.flaw_margin_mm + inset_mm - half) for flaw in panel.flaws]
     bare += [outset(_polygon(p.outline), half) for p in laid if p.panel == panel.id]
-    usable = cloth.difference(unary_union(bare)) if bare else cloth
+    usable = _without_slits(cloth.difference(unary_union(bare))) if bare else cloth
     return tuple(_sheet(part, panel) for part in polygons(usable))
+
+
+def _without_slits(cloth: BaseGeometry) -> BaseGeometry:
+    """The cloth less the slits that no piece can use.
+
+    Left in, they make the search take a large bare place inside a sheet for an island to be moved
+    across, which it does badly.
+    """
+    opened = cloth.buffer(-SLIT_MM / 2, join_style="mitre", mitre_limit=SHARPEST).buffer(
+        SLIT_MM / 2, join_style="mitre", mitre_limit=SHARPEST
+    )
+    return opened.intersection(cloth)
 
 
 def _sheet(part: Polygon, panel: Panel) -> Sheet:

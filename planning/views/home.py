@@ -19,7 +19,7 @@ def home(request: WorkshopRequest) -> HttpResponse:
     """The bench: what arrived lately, what still waits for her, and what is being made."""
     here = Garment.objects.of(request.workshop).here().with_usable_area()
     here = here.select_related("collection")
-    lately = here.prefetch_related("photos", "fibre_shares").order_by("-created_at", "-pk")
+    lately = here.prefetch_related("photos", "fibre_shares").order_by("-pk")
     undescribed = here.filter(fibre_shares=None, has_no_label=False)
     keepsakes = (
         Keepsake.objects.of(request.workshop)
