@@ -37,6 +37,7 @@ log = logging.getLogger(__name__)
 BUDGET_S = 20.0
 LONG_BUDGET_S = 120.0
 TELL_EVERY_S = 0.5
+STEADY_S = 2.0  # spent on a lay that stands further from the edges
 FORGOTTEN_AFTER = timedelta(minutes=5)
 BUSY = (SizeCheck.State.WAITING, SizeCheck.State.RUNNING)
 
@@ -141,12 +142,15 @@ def _run(row: SizeCheck) -> None:
     problem = problem_of(row.keepsake, row.size, cloth)
     SizeCheck.objects.filter(pk=row.pk, run=row.run).update(pieces=len(problem.copies()))
     listener = _Listener(row)
+    kept = known_lay(row, cloth)
+    holds = kept is not None and not faults_of(problem, kept)
     verdict = check(
         problem,
         seconds=row.budget_s,
-        known_lay=known_lay(row, cloth),
+        known_lay=kept,
         progress=listener.progress,
         stop=listener.is_over,
+        steady_seconds=0 if holds else STEADY_S,  # a lay she may cut by is not moved
     )
     _keep(row, cloth, problem, verdict)
 

@@ -2,7 +2,7 @@ from typing import Any, ClassVar
 
 from django import forms
 
-from inventory.models import Collection, ConditionNote
+from inventory.models import Collection
 
 
 class DayInput(forms.DateInput):
@@ -39,14 +39,4 @@ class CollectionForm(forms.ModelForm[Collection]):
             "received_on": DayInput(),
             "cut_consent": forms.RadioSelect(),
             "wash_consent": forms.RadioSelect(),
-        }
-
-
-class ConditionNoteForm(forms.ModelForm[ConditionNote]):
-    class Meta:
-        model = ConditionNote
-        fields = ("noted_on", "grade", "text")
-        widgets: ClassVar = {
-            "noted_on": DayInput(),
-            "text": forms.Textarea(attrs={"rows": 3}),
         }

@@ -99,7 +99,12 @@ class DescribeForm(FibreRows, LabelFields, forms.ModelForm[Garment]):
         for part in (ClothPart.LINING, ClothPart.TRIM):
             rows, make = self.rows_of(part), self[f"{part}_construction"]
             fields = [field for pair in rows for field in pair] + [make]
-            yield part.label, rows, make, any(field.value() or field.errors for field in fields)
+            yield (
+                str(part.label),
+                rows,
+                make,
+                any(field.value() or field.errors for field in fields),
+            )
 
     @transaction.atomic
     def save(self, commit: bool = True) -> Garment:

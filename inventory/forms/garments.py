@@ -12,6 +12,15 @@ from inventory.photos import MOST_BYTES, prepared
 from shared.errors import PhotoError
 from shared.models import Workshop
 
+PICTURES = "image/jpeg,image/png,image/webp"
+
+
+def prepared_or_refused(upload: Any) -> Any:
+    """The two finished pictures of an upload; raises PhotoError for one that is none."""
+    if upload.size > MOST_BYTES:
+        raise PhotoError("This file is over 40 megabytes. Choose a smaller size in the camera.")
+    return prepared(upload, upload.content_type)
+
 
 def clean_photo(form: forms.Form, name: str) -> None:
     """Check the upload in a form's field and put the two finished pictures in its place."""
@@ -19,9 +28,7 @@ def clean_photo(form: forms.Form, name: str) -> None:
     if not upload:
         return
     try:
-        if upload.size > MOST_BYTES:
-            raise PhotoError("This file is over 40 megabytes. Choose a smaller size in the camera.")
-        form.cleaned_data[name] = prepared(upload, upload.content_type)
+        form.cleaned_data[name] = prepared_or_refused(upload)
     except PhotoError as error:
         form.add_error(name, str(error))
 
@@ -41,7 +48,7 @@ def save_photo(
 class PhotoForm(forms.Form):
     photo = forms.FileField(
         label="Photograph",
-        widget=forms.FileInput(attrs={"accept": "image/jpeg,image/png,image/webp"}),
+        widget=forms.FileInput(attrs={"accept": PICTURES}),
     )
     description = forms.CharField(
         label="What the picture shows",
@@ -77,9 +84,7 @@ class TakeInForm(FibreRows):
     photo = forms.FileField(
         label="Photograph",
         required=False,
-        widget=forms.FileInput(
-            attrs={"accept": "image/jpeg,image/png,image/webp", "capture": "environment"}
-        ),
+        widget=forms.FileInput(attrs={"accept": PICTURES, "capture": "environment"}),
     )
     name = forms.CharField(label="Name or description", max_length=80, required=False)
     construction = forms.ChoiceField(

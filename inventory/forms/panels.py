@@ -3,9 +3,10 @@
 from typing import Any, ClassVar
 
 from django import forms
+from django.utils import timezone
 
-from inventory.choices import DetailKind, FlawKind, PanelShape
-from inventory.cloth import measure
+from inventory.choices import ClothPart, DetailKind, FlawKind, PanelShape
+from inventory.cloth import cloths_of, measure
 from inventory.measuring.rings import clean_ring
 from inventory.measuring.shapes import MEASURES, outline_from
 from inventory.models import Detail, Flaw, Garment, Panel
@@ -89,7 +90,7 @@ class PanelForm(forms.ModelForm[Panel]):
 
     class Meta:
         model = Panel
-        fields = ("name", "grain_deg", "is_measured_after_wash")
+        fields = ("name", "part", "grain_deg", "is_measured_after_wash")
         help_texts: ClassVar = {
             "is_measured_after_wash": "Best: wash and press first, then measure. "
             "Otherwise the shrinkage to come is taken off.",
@@ -103,6 +104,7 @@ class PanelForm(forms.ModelForm[Panel]):
         if self.instance.pk is None:
             self.instance.garment, self.instance.workshop = garment, garment.workshop
         self.fields["name"].widget.attrs["list"] = "part-names"
+        self._offer_cloths(garment)
         kept = self.instance.measures_mm or {}
         if shape == PanelShape.CORNERS:
             Corners.add(self, units, CORNER_ROWS, kept.get("points", []))
@@ -115,8 +117,19 @@ class PanelForm(forms.ModelForm[Panel]):
                 initial=kept.get(measure_.key, measure_.default_mm),
             )
 
+    def _offer_cloths(self, garment: Garment) -> None:
+        """Ask which cloth it is cut from only where the garment has more than one."""
+        parts = {*cloths_of(garment), self.instance.part}
+        field = self.fields["part"]
+        assert isinstance(field, forms.ChoiceField)  # noqa: S101 - for the type checker
+        field.choices = [(value, label) for value, label in ClothPart.choices if value in parts]
+        if len(parts) == 1:
+            del self.fields["part"]
+
     def clean(self) -> dict[str, Any]:
         data = super().clean() or self.cleaned_data
+        if any(name.startswith(("measure_", "corner_")) for name in self.changed_data):
+            self.instance.measured_on = timezone.localdate()
         if self.shape == PanelShape.CORNERS:
             measures: dict[str, Any] = {"points": Corners.read(self, CORNER_ROWS)}
         else:

@@ -8,6 +8,7 @@ from inventory.models import (
     Collection,
     ConditionNote,
     Garment,
+    GarmentQuerySet,
     Panel,
     Photo,
     WashEvent,
@@ -21,38 +22,30 @@ def collection_for(workshop: Workshop, pk: int) -> Collection:
     return get_object_or_404(Collection.objects.of(workshop), pk=pk)
 
 
+def _with_record(rows: GarmentQuerySet) -> GarmentQuerySet:
+    """With everything that happened to the garments, and who wrote it down."""
+    notes = ConditionNote.objects.select_related("panel").prefetch_related("photos")
+    washes = WashEvent.objects.select_related(*BY_WHOM)
+    overrides = AdviceOverride.objects.select_related(*BY_WHOM)
+    rows = rows.prefetch_related("status_changes", Prefetch("condition_notes", queryset=notes))
+    rows = rows.prefetch_related(Prefetch("wash_events", queryset=washes))
+    return rows.prefetch_related(Prefetch("overrides", queryset=overrides))
+
+
 def garment_for(workshop: Workshop, pk: int) -> Garment:
     """The garment with everything its pages show, also when it was taken off the list."""
     rows = Garment.objects.of(workshop).select_related("collection", "workshop")
     shown = Panel.objects.filter(removed_at=None).prefetch_related("flaws", "details")
-    notes = ConditionNote.objects.select_related("panel").prefetch_related("photos")
-    return get_object_or_404(
-        rows.prefetch_related(
-            "fibre_shares",
-            "photos",
-            "status_changes",
-            Prefetch("condition_notes", queryset=notes),
-            Prefetch("wash_events", queryset=WashEvent.objects.select_related(*BY_WHOM)),
-            Prefetch("overrides", queryset=AdviceOverride.objects.select_related(*BY_WHOM)),
-            Prefetch("panels", queryset=shown),
-        ),
-        pk=pk,
-    )
+    rows = rows.prefetch_related("fibre_shares", "photos", Prefetch("panels", queryset=shown))
+    return get_object_or_404(_with_record(rows), pk=pk)
 
 
 def panel_for(workshop: Workshop, pk: int) -> Panel:
-    rows = Panel.objects.of(workshop)
+    rows = Panel.objects.of(workshop).prefetch_related("flaws", "details")
+    notes = ConditionNote.objects.prefetch_related("photos")
+    rows = rows.prefetch_related(Prefetch("condition_notes", queryset=notes))
     garments = Garment.objects.select_related("workshop").with_cloth()
-    notes = ConditionNote.objects.select_related("panel").prefetch_related("photos")
-    return get_object_or_404(
-        rows.prefetch_related(
-            "flaws",
-            "details",
-            Prefetch("condition_notes", queryset=notes),
-            Prefetch("garment", queryset=garments),
-        ),
-        pk=pk,
-    )
+    return get_object_or_404(rows.prefetch_related(Prefetch("garment", queryset=garments)), pk=pk)
 
 
 def wash_for(workshop: Workshop, pk: int) -> WashEvent:

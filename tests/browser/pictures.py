@@ -11,14 +11,15 @@ import time
 from pathlib import Path
 
 from PIL import Image
-from playwright.sync_api import Page, sync_playwright
+from playwright.sync_api import Page, ViewportSize, sync_playwright
 
 from planning.demo_words import PASSWORD, USERNAME
 from tests.browser.chromium import HOW_TO_GET_IT, find_chromium
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 FOLDER = ROOT / "demo_fixtures" / "pages"
-DESK, PHONE = {"width": 1100, "height": 760}, {"width": 360, "height": 740}
+DESK = ViewportSize(width=1100, height=760)
+PHONE = ViewportSize(width=360, height=740)
 COLOURS = 160
 
 

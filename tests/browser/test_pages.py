@@ -66,7 +66,7 @@ def rows(member: Member) -> dict[str, Any]:
         "covered": covered,
         "refused": refused,
         "bear": bear.pk,
-        "size": bear.sizes.first().pk,
+        "size": bear.sizes.all()[0].pk,
     }
 
 
