@@ -1,7 +1,7 @@
 from django.urls import path, register_converter
 from django.urls.converters import StringConverter
 
-from inventory.views import collections, garments, panels
+from inventory.views import advice, collections, garments, ledger, overrides, panels
 
 app_name = "inventory"
 
@@ -32,13 +32,17 @@ urlpatterns = [
     path("garments.<file:kind>", garments.garments_file, name="garments-file"),
     path("garments/take-in/", garments.take_in, name="take-in"),
     path("garments/<int:pk>/", garments.garment, name="garment"),
-    path("garments/<int:pk>/advice/", garments.advice, name="advice"),
+    path("garments/<int:pk>/advice/", advice.advice, name="advice"),
+    path("garments/<int:pk>/overrides/add/", overrides.add_override, name="add-override"),
+    path("overrides/<int:pk>/withdraw/", overrides.withdraw_override, name="withdraw-override"),
     path("garments/<int:pk>/describe/", garments.describe, name="describe"),
     path("garments/<int:pk>/status/", garments.set_status, name="set-status"),
     path("garments/<int:pk>/remove/", garments.remove_garment, name="remove-garment"),
     path("garments/<int:pk>/put-back/", garments.put_back_garment, name="put-back-garment"),
     path("garments/<int:pk>/photos/add/", garments.add_photo, name="add-photo"),
-    path("garments/<int:pk>/notes/add/", garments.add_note, name="add-note"),
+    path("garments/<int:pk>/notes/add/", ledger.add_note, name="add-note"),
+    path("garments/<int:pk>/washes/add/", ledger.add_wash, name="add-wash"),
+    path("washes/<int:pk>/withdraw/", ledger.withdraw_wash, name="withdraw-wash"),
     path("garments/<int:pk>/panels/add/", panels.add_panel, name="add-panel"),
     path("photos/<int:pk>/<size:size>.jpg", garments.photo, name="photo"),
     path("photos/<int:pk>/remove/", garments.remove_photo, name="remove-photo"),

@@ -9,7 +9,7 @@ from django.urls import reverse
 
 from inventory.advice.constructions import CONSTRUCTIONS
 from inventory.advice.fibres import FIBRES
-from inventory.cloth import advice_for
+from inventory.cloth import make_up_of
 from inventory.forms.collections import CollectionForm
 from inventory.models import Collection, Garment, Photo
 from inventory.views.rows import collection_for
@@ -80,7 +80,7 @@ def glance_at(garments: list[Garment]) -> Glance:
     heaps: dict[tuple[str, str], Heap] = defaultdict(lambda: Heap("", ""))
     glance = Glance()
     for garment in garments:
-        shares = list(garment.fibre_shares.all())
+        shares = garment.shell_shares
         fibre = " and ".join(FIBRES[s.fibre].label for s in shares[:2]) or "Fibre not known"
         make = CONSTRUCTIONS.get(garment.construction)
         cloth = make.label.partition(" (")[0] if make else "Make not known"
@@ -91,7 +91,7 @@ def glance_at(garments: list[Garment]) -> Glance:
         glance.usable_mm2 += garment.usable_mm2
         if not garment.panel_count:
             glance.unmeasured.append(garment)
-        wash = advice_for(garment).wash
+        wash = make_up_of(garment).wash
         if wash.method == "none":
             glance.not_washed.append((garment, wash.because[0] if wash.because else wash.text))
     glance.heaps = sorted(heaps.values(), key=lambda heap: -heap.usable_mm2)

@@ -5,11 +5,11 @@ from django.core.paginator import Paginator
 from django.db import transaction
 from django.http import FileResponse, HttpResponse
 from django.shortcuts import redirect, render
-from django.urls import reverse
 from django.utils import timezone
 from django.views.decorators.http import require_GET, require_POST
 
 from inventory import export
+from inventory.bench import move_to
 from inventory.choices import Status
 from inventory.cloth import (
     missing_for_advice,
@@ -19,12 +19,12 @@ from inventory.cloth import (
 )
 from inventory.drawing import panel_drawing
 from inventory.filters import GarmentFilter
-from inventory.forms.collections import ConditionNoteForm
 from inventory.forms.describe import DescribeForm
 from inventory.forms.garments import PhotoForm, TakeInForm, save_photo
-from inventory.models import ConditionNote, Garment
+from inventory.models import Garment
 from inventory.reading import words_of
 from inventory.removal import objections_to_removing
+from inventory.timeline import timeline_of
 from inventory.views.rows import garment_for, photo_for
 from shared.middleware import WorkshopRequest
 
@@ -100,25 +100,12 @@ def garment(request: WorkshopRequest, pk: int) -> HttpResponse:
             "garment": row,
             **words_of(row),
             "panels": panels,
+            "pictures": [photo for photo in row.photos.all() if photo.note_id is None],
+            "timeline": timeline_of(row, request.units),
             "usable_mm2": sum(cloth.usable_mm2 for _, cloth, _ in panels),
             "missing_for_advice": missing_for_advice(row),
             "missing_for_size_check": missing_for_size_check(row),
             "statuses": Status.choices,
-            "nav": "garments",
-        },
-    )
-
-
-@require_GET
-def advice(request: WorkshopRequest, pk: int) -> HttpResponse:
-    row = garment_for(request.workshop, pk)
-    return render(
-        request,
-        "inventory/advice.html",
-        {
-            "garment": row,
-            **words_of(row),
-            "missing": missing_for_advice(row),
             "nav": "garments",
         },
     )
@@ -142,8 +129,7 @@ def describe(request: WorkshopRequest, pk: int) -> HttpResponse:
 def set_status(request: WorkshopRequest, pk: int) -> HttpResponse:
     row = garment_for(request.workshop, pk)
     if request.POST.get("status") in Status.values:
-        row.status = request.POST["status"]
-        row.save(update_fields=["status"])
+        move_to(row, request.POST["status"])
         messages.success(request, f"{row.tag} is now: {row.get_status_display().lower()}.")
     else:
         messages.error(request, "Choose where the garment is on the bench.")
@@ -200,29 +186,12 @@ def photo(request: WorkshopRequest, pk: int, size: str) -> FileResponse:
 @require_POST
 def remove_photo(request: WorkshopRequest, pk: int) -> HttpResponse:
     row = photo_for(request.workshop, pk)
+    if row.note_id is not None:
+        messages.error(request, "This picture belongs to a note and stays with it.")
+        return redirect("inventory:garment", row.garment_id)
     storage, names = row.image.storage, [str(row.image.name), str(row.small.name)]
     row.delete()
     for name in names:  # after the row is gone, so that no row ever lacks its file
         storage.delete(name)
     messages.success(request, "The photograph is gone.")
     return redirect("inventory:garment", row.garment_id)
-
-
-def add_note(request: WorkshopRequest, pk: int) -> HttpResponse:
-    row = garment_for(request.workshop, pk)
-    note = ConditionNote(garment=row, workshop=request.workshop)
-    form = ConditionNoteForm(request.POST or None, instance=note)
-    if request.method == "POST" and form.is_valid():
-        form.save()
-        messages.success(request, "Noted.")
-        return redirect(reverse("inventory:garment", args=[row.pk]) + "#condition")
-    return render(
-        request,
-        "shared/form_page.html",
-        {
-            "form": form,
-            "heading": f"What you see on {row}",
-            "note": "A note stays as it is written. If things change, add another.",
-            "back": row.get_absolute_url(),
-        },
-    )

@@ -6,7 +6,7 @@ place in each cell that is left decides for the cell. A proof that this does not
 """
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 import pyclipper
 from shapely import Polygon, affinity
@@ -26,6 +26,8 @@ HALO_EXCESS = 1.02
 MOST_STEPS = 24
 FINEST_STEP_DEG = 0.25
 LEAST_CELL_UNITS2 = 10.0
+PLAINER_MM = 0.5
+FIRST_MOVES = 12
 
 
 def has_no_place(problem: Problem, laid: Sequence[Placement], kind: Kind, panel: Panel) -> bool:
@@ -97,9 +99,25 @@ def _turned(part: Polygon, turn_deg: float) -> Polygon:
 
 
 def _has_cell(part: Polygon, room: Polygon) -> bool:
-    """Whether a move exists that brings the part wholly onto the room."""
-    if part.area > room.area:
+    """Whether a move exists that brings the part wholly onto the room.
+
+    A few moves are tried outright; then a plainer part that lies inside the part is looked at in a
+    plainer room that the room lies inside, since where that finds no cell there is none.
+    """
+    if part.area > room.area or _is_wider(part, room):
         return False
+    if any(room.covers(affinity.translate(part, *move)) for move in _first_moves(part, room)):
+        return True
+    plainer = part.buffer(-PLAINER_MM).simplify(0.95 * PLAINER_MM)
+    roomier = room.buffer(PLAINER_MM).simplify(0.95 * PLAINER_MM)
+    is_plain = plainer.geom_type == roomier.geom_type == "Polygon" and not plainer.is_empty
+    if is_plain and not any(True for _ in _cells(plainer, roomier)):
+        return False
+    return any(True for _ in _cells(part, room))
+
+
+def _cells(part: Polygon, room: Polygon) -> Iterator[Polygon]:
+    """The cells of moves at which the part lies wholly on the room."""
     pattern = [(-x, -y) for x, y in _path(part.exterior.coords[:-1])]
     touching = [
         path for ring in _rings(room) for path in pyclipper.MinkowskiSum(pattern, ring, True)
@@ -109,8 +127,26 @@ def _has_cell(part: Polygon, room: Polygon) -> bool:
     for cell in _polygons(_combined([frame], touching, pyclipper.CT_DIFFERENCE)):
         move = cell.representative_point()
         if room.covers(affinity.translate(part, move.x, move.y)):
-            return True
-    return False
+            yield cell
+
+
+def _is_wider(part: Polygon, room: Polygon) -> bool:
+    left, low, right, high = part.bounds
+    x0, y0, x1, y1 = room.bounds
+    return bool(right - left > x1 - x0 or high - low > y1 - y0)
+
+
+def _first_moves(part: Polygon, room: Polygon) -> Iterator[tuple[float, float]]:
+    """A coarse grid of moves that keep the part inside the room's box."""
+    left, low, right, high = part.bounds
+    x0, y0, x1, y1 = room.bounds
+    across, up = (x1 - x0) - (right - left), (y1 - y0) - (high - low)
+    for row in range(FIRST_MOVES + 1):
+        for column in range(FIRST_MOVES + 1):
+            yield (
+                x0 - left + across * column / FIRST_MOVES,
+                y0 - low + up * row / FIRST_MOVES,
+            )
 
 
 def _upright(outline: Outline, panel: Panel) -> Path:
