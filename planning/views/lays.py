@@ -1,14 +1,20 @@
+from dataclasses import dataclass
+
 from django.http import HttpResponse
 from django.shortcuts import render
 from django.views.decorators.http import require_GET
 
-from inventory.models import Garment
+from inventory.cloth import shrinkage_for, usable_of
+from inventory.drawing import PanelDrawing, panel_drawing, ring_path
+from inventory.models import Garment, Panel
 from planning.drawing import laid_panels
-from planning.models import Lay, Placement
-from planning.problems import cloth_of
+from planning.models import Lay, Placement, SizeCheck
+from planning.nearest import near_miss
+from planning.problems import Cloth, cloth_of, problem_of
 from planning.sizes import SizeRow, sizes_of
 from planning.views.rows import check_for
 from shared.middleware import WorkshopRequest
+from shared.units import LengthUnit
 
 
 @require_GET
@@ -32,6 +38,7 @@ def lay(request: WorkshopRequest, pk: int) -> HttpResponse:
             "lay": found,
             "panels": panels,
             "is_whole": bool(found and found.is_whole and row.covers),
+            "miss": _miss(check, row, cloth, request.units),
             "proof_panels": [
                 cloth.rows[name] for name in _named(check.proof) if name in cloth.rows
             ],
@@ -54,6 +61,29 @@ def _placements(lay: Lay) -> list[Placement]:
         placement.panel = panels[placement.panel_id]
         placement.panel.garment = by_garment[placement.panel.garment_id]
     return found
+
+
+@dataclass(frozen=True, slots=True)
+class Miss:
+    """The piece of a proof, drawn where it comes nearest."""
+
+    piece: str
+    panel: Panel
+    drawing: PanelDrawing
+    path: str
+    outside_mm2: float
+
+
+def _miss(check: SizeCheck, row: SizeRow, cloth: Cloth, units: LengthUnit) -> Miss | None:
+    if row.word != "cannot" or check.proof is None or check.proof["kind"] != "fits_nowhere":
+        return None
+    problem = problem_of(check.keepsake, check.size, cloth)
+    found = near_miss(problem, check.proof["pieces"][0])
+    if found is None:
+        return None
+    panel = cloth.rows[found.panel]
+    drawing = panel_drawing(panel, usable_of(panel, shrinkage_for(panel)), units)
+    return Miss(found.piece, panel, drawing, ring_path(found.outline), found.outside_mm2)
 
 
 def _named(proof: dict[str, list[str]] | None) -> list[str]:

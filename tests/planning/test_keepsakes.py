@@ -109,6 +109,16 @@ def test_an_undecided_lay_never_reads_as_a_yes(maker, cushion, monkeypatch):
     assert 'class="piece unsure"' in page
 
 
+def test_a_proof_is_drawn_where_the_piece_comes_nearest(maker, cushion):
+    ring = [[0, 0], [495, 0], [495, 20], [0, 20]]
+    cushion.pattern.sizes.get().pieces.update(cut_line_mm=ring)
+    maker.post(f"/keepsakes/{cushion.pk}/check/")
+    page = maker.get(SizeCheck.objects.get().get_absolute_url()).content.decode()
+    assert "cannot be cut from this cloth" in page
+    assert "side does not fit on Back" in page
+    assert "Where every piece lies" not in page
+
+
 def test_an_out_of_date_lay_is_not_for_cutting(maker, cushion):
     maker.post(f"/keepsakes/{cushion.pk}/check/")
     cushion.edge_margin_mm = 20
