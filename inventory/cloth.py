@@ -198,16 +198,17 @@ class Missing:
 def missing_for_advice(garment: Garment) -> list[Missing]:
     """What the advice still has to guess at, most telling first."""
     describe = reverse("inventory:describe", args=[garment.pk])
+    test = reverse("inventory:hands-on", args=[garment.pk])
     fibres = garment.has_no_label or bool(cloth_of(garment).fibres)
     facts = [
-        (fibres, "the fibre, or that there is no label", "#id_fibre_1"),
-        (bool(garment.construction), "how the cloth is made", "#id_construction"),
-        (mass_of(garment) is not None, "its weight", "#id_hand_feel"),
-        (garment.fragility is not None, "how fragile it is", "#id_fragility"),
-        (garment.fray is not None, "how much it frays", "#id_fray"),
-        (garment.stretch_across_pct is not None, "how far it stretches", "#id_stretch_across_pct"),
+        (fibres, "the fibre, or that there is no label", f"{describe}#id_fibre_1"),
+        (bool(garment.construction), "how the cloth is made", f"{describe}#id_construction"),
+        (mass_of(garment) is not None, "its weight", f"{test}#weight"),
+        (garment.fragility is not None, "how fragile it is", f"{test}#fragility"),
+        (garment.fray is not None, "how much it frays", f"{test}#fray"),
+        (garment.stretch_across_pct is not None, "how far it stretches", f"{test}#stretch"),
     ]
-    return [Missing(words, describe + place) for known, words, place in facts if not known]
+    return [Missing(words, address) for known, words, address in facts if not known]
 
 
 def missing_for_size_check(garment: Garment) -> list[Missing]:

@@ -4,19 +4,23 @@ Shows what the advice room says and decides nothing: a maker's own words stand b
 and of a garment of several cloths the strictest governs how it is washed and dried while whole.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from datetime import date
+from types import MappingProxyType
 from typing import Any
 
 from inventory.advice.advise import Advice
+from inventory.advice.cloth import Cloth
 from inventory.advice.constructions import CONSTRUCTIONS
 from inventory.advice.grades import FRAGILITY, FRAY, Grade
 from inventory.advice.label import MARKS
-from inventory.advice.makeup import MakeUp
+from inventory.advice.makeup import MakeUp, advise_parts
 from inventory.advice.parts import Notice, Part
 from inventory.choices import ClothPart
 from inventory.cloth import make_up_of, mass_of
 from inventory.models import AdviceOverride, Garment
+from inventory.washing import WAYS, measured_pct, washes_since
 
 PARTS = (  # in the order of the work
     ("Washing", "wash"),
@@ -44,6 +48,7 @@ class Row:
     part: Part
     decided_by: str = ""
     own: AdviceOverride | None = None
+    measured: str = ""
 
     @property
     def how(self) -> str:
@@ -76,10 +81,10 @@ class OtherCloth:
 def words_of(garment: Garment) -> dict[str, Any]:
     """The advice of every cloth in order, and what is known of the shell in words."""
     make_up = make_up_of(garment)
-    standing = {row.part: row for row in garment.overrides.all() if row.withdrawn_at is None}
+    own = {row.part: row for row in garment.overrides.all() if row.withdrawn_at is None}
     return {
         "advice": make_up.parts[SHELL],
-        "rows": governing_rows(make_up, standing),
+        "rows": governing_rows(make_up, own, _measured_words(garment)),
         "other_cloths": _other_cloths(garment, make_up),
         **notices_of(make_up),
         "make": make_of(garment.construction),
@@ -94,19 +99,28 @@ def words_of(garment: Garment) -> dict[str, Any]:
     }
 
 
+def answer_of(cloth: Cloth) -> dict[str, Any]:
+    """The advice for a cloth that belongs to no garment, in the same shape as ``words_of``."""
+    make_up = advise_parts({SHELL: cloth})
+    return {"rows": governing_rows(make_up), **notices_of(make_up)}
+
+
 def rows_of(advice: Advice) -> tuple[Row, ...]:
     """The recommendations for one cloth."""
     return tuple(Row(name, key, getattr(advice, key)) for name, key in PARTS)
 
 
-def governing_rows(make_up: MakeUp, own: dict[str, AdviceOverride]) -> tuple[Row, ...]:
+def governing_rows(
+    make_up: MakeUp, own: Mapping[str, AdviceOverride] = MappingProxyType({}), measured: str = ""
+) -> tuple[Row, ...]:
     """The shell's recommendations, but washing and drying as the strictest cloth allows them."""
     shell = make_up.parts[SHELL]
     governing = {"wash": (make_up.wash_by, make_up.wash), "dry": (make_up.dry_by, make_up.dry)}
     rows = []
     for name, key in PARTS:
         by, part = governing.get(key, (SHELL, getattr(shell, key)))
-        rows.append(Row(name, key, part, "" if by == SHELL else by, own.get(key)))
+        seen = measured if key == "shrink" else ""
+        rows.append(Row(name, key, part, "" if by == SHELL else by, own.get(key), seen))
     return tuple(rows)
 
 
@@ -150,6 +164,19 @@ def differing(rows: Iterable[Row], others: Iterable[Row]) -> tuple[Row, ...]:
     return tuple(
         other for row, other in zip(rows, others, strict=True) if row.part.text != other.part.text
     )
+
+
+def _measured_words(garment: Garment) -> str:
+    washes = washes_since(garment.wash_events.all(), date.min)
+    lost = {way: measured_pct(washes, way) for way in WAYS}
+    found = [
+        f"{pct:.1f}".removesuffix(".0") + f" % {way}"
+        for way, pct in lost.items()
+        if pct is not None
+    ]
+    if not found:
+        return ""
+    return f"it lost {' and '.join(found)} in the wash. That counts in place of the prediction."
 
 
 def make_of(construction: str) -> str:

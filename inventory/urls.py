@@ -1,7 +1,7 @@
 from django.urls import path, register_converter
 from django.urls.converters import StringConverter
 
-from inventory.views import advice, collections, garments, ledger, overrides, panels
+from inventory.views import advice, collections, garments, hands_on, ledger, overrides, panels
 
 app_name = "inventory"
 
@@ -32,10 +32,14 @@ urlpatterns = [
     path("garments.<file:kind>", garments.garments_file, name="garments-file"),
     path("garments/take-in/", garments.take_in, name="take-in"),
     path("garments/<int:pk>/", garments.garment, name="garment"),
+    path("advice/", advice.what_if, name="what-if"),
+    path("garments/compare/", advice.compare, name="compare"),
     path("garments/<int:pk>/advice/", advice.advice, name="advice"),
     path("garments/<int:pk>/overrides/add/", overrides.add_override, name="add-override"),
     path("overrides/<int:pk>/withdraw/", overrides.withdraw_override, name="withdraw-override"),
     path("garments/<int:pk>/describe/", garments.describe, name="describe"),
+    path("garments/<int:pk>/tests/", hands_on.hands_on, name="hands-on"),
+    path("garments/<int:pk>/tests/changed/", hands_on.tested, name="tested"),
     path("garments/<int:pk>/status/", garments.set_status, name="set-status"),
     path("garments/<int:pk>/remove/", garments.remove_garment, name="remove-garment"),
     path("garments/<int:pk>/put-back/", garments.put_back_garment, name="put-back-garment"),

@@ -15,6 +15,8 @@ from inventory.measuring.shrinkage import Shrinkage
 from inventory.measuring.usable import TakenOff, UsableCloth
 from inventory.models import WashEvent
 
+type Way = Literal["along", "across"]
+WAYS: tuple[Way, ...] = ("along", "across")
 PREDICTED, MEASURED = "Expected shrinkage in the wash", "Shrinkage measured in the wash"
 
 
@@ -28,7 +30,7 @@ def washes_since(washes: Iterable[WashEvent], day: date) -> list[WashEvent]:
     return [wash for wash in washes if wash.withdrawn_at is None and wash.washed_on >= day]
 
 
-def measured_pct(washes: Sequence[WashEvent], way: Literal["along", "across"]) -> float | None:
+def measured_pct(washes: Sequence[WashEvent], way: Way) -> float | None:
     """What the washes took together in percent, along or across; None where none was measured."""
     changes = [getattr(wash, f"{way}_change_pct") for wash in washes]
     kept = [1 + change / 100 for change in changes if change is not None]

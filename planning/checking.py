@@ -37,7 +37,7 @@ log = logging.getLogger(__name__)
 BUDGET_S = 20.0
 LONG_BUDGET_S = 120.0
 TELL_EVERY_S = 0.5
-STEADY_S = 2.0  # spent on a lay that stands further from the edges
+STEADY_S = 3.0  # spent on a lay that stands further from the edges
 FORGOTTEN_AFTER = timedelta(minutes=5)
 BUSY = (SizeCheck.State.WAITING, SizeCheck.State.RUNNING)
 

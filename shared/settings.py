@@ -155,6 +155,8 @@ SECURE_CONTENT_TYPE_NOSNIFF = True
 # behind HTTPS: one switch turns on everything that only makes sense there
 HTTPS = _switch("BEARING_CLOTH_HTTPS", default=False)
 SESSION_COOKIE_SECURE = CSRF_COOKIE_SECURE = SECURE_SSL_REDIRECT = HTTPS
+if HTTPS:  # the proxy in front must set this header itself, whatever a visitor sends
+    SECURE_PROXY_SSL_HEADER = ("HTTP_X_FORWARDED_PROTO", "https")
 SECURE_HSTS_SECONDS = 31_536_000 if HTTPS else 0
 SESSION_COOKIE_AGE = 60 * 60 * 24 * 60
 

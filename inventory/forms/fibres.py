@@ -63,7 +63,7 @@ class FibreRows(forms.Form):
             self._add_rows(part, (shares or {}).get(part, []))
 
     def _add_rows(self, part: ClothPart, shares: Shares) -> None:
-        of = "" if part == ClothPart.SHELL else f" of the {part}"
+        of = "" if part == ClothPart.SHELL else f", {part}"
         for row in ROWS:
             number = "" if row == 1 else f" {row}"
             fibre, percent = shares[row - 1] if len(shares) >= row else ("", None)
@@ -71,7 +71,7 @@ class FibreRows(forms.Form):
                 label=f"Fibre{number}{of}", choices=fibre_choices, required=False, initial=fibre
             )
             self.fields[name_of("percent", row, part)] = forms.FloatField(
-                label=f"Percent{of}" if row == 1 else f"Percent of fibre {row}{of}",
+                label=f"Percent{number}{of}",
                 required=False,
                 min_value=0.1,
                 max_value=100,

@@ -16,7 +16,7 @@ from planning.coverage.task import task_of
 
 FIRST_STEP_MM = 4.0
 SMALLEST_STEP_MM = 0.5
-STEP_SECONDS = 0.6
+STEP_SECONDS = 1.0
 LEAST_SECONDS = 0.1
 FULLEST = 0.97  # of the cloth left by an inset; beyond it a search is not worth its time
 
