@@ -3,22 +3,31 @@
 from dataclasses import dataclass
 from typing import Any
 
-from inventory.advice.parts import Notice
 from inventory.models import Garment
 from inventory.reading import Row, Said
 
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """One question with both answers, each as sentences."""
+    """One question with both answers, each as sentences; ``is_list`` where each stands alone."""
 
     name: str
     first: tuple[str, ...]
     second: tuple[str, ...]
+    is_list: bool = False
 
     @property
     def differs(self) -> bool:
         return self.first != self.second
+
+    @property
+    def cells(self) -> tuple[tuple[tuple[str, bool], ...], ...]:
+        """Both answers, each sentence with whether it is a list's and only on this side."""
+        sides = ((self.first, self.second), (self.second, self.first))
+        return tuple(
+            tuple((words, self.is_list and words not in others) for words in side)
+            for side, others in sides
+        )
 
 
 def advice_lines(first: dict[str, Any], second: dict[str, Any]) -> list[Line]:
@@ -72,16 +81,11 @@ def _row_words(row: Row) -> tuple[str, ...]:
 
 
 def _said_line(name: str, first: list[Said], second: list[Said]) -> Line:
-    return Line(name, _said(first), _said(second))
+    return Line(name, _said(first), _said(second), is_list=True)
 
 
 def _said(said: list[Said]) -> tuple[str, ...]:
-    return tuple(_about(each.about) + _sentence(each.notice) for each in said)
-
-
-def _about(part: str) -> str:
-    return f"{part.capitalize()}: " if part else ""
-
-
-def _sentence(notice: Notice) -> str:
-    return notice.text
+    return tuple(
+        f"{each.about.capitalize()}: {each.notice.text}" if each.about else each.notice.text
+        for each in said
+    )

@@ -4,13 +4,13 @@ from typing import Any
 
 import django_filters as filters
 from django import forms
-from django.db.models import Q
+from django.db.models import Exists, OuterRef, Q
 
 from inventory.advice.constructions import CONSTRUCTIONS
 from inventory.advice.grades import STRETCH_CLASSES
 from inventory.choices import Colour, Kind, Status
 from inventory.forms.fibres import fibre_choices
-from inventory.models import Collection, Garment, GarmentQuerySet
+from inventory.models import Collection, FibreShare, Garment, GarmentQuerySet
 from shared.middleware import WorkshopRequest
 from shared.units import MM2_PER
 
@@ -26,7 +26,7 @@ class GarmentFilter(filters.FilterSet):
     fibre = filters.ChoiceFilter(
         label="Fibre",
         choices=lambda: fibre_choices()[1:],
-        field_name="fibre_shares__fibre",
+        method="by_fibre",
         empty_label="Any",
     )
     construction = filters.ChoiceFilter(
@@ -105,6 +105,10 @@ class GarmentFilter(filters.FilterSet):
                 | Q(collection__giver__icontains=word)
             )
         return rows
+
+    def by_fibre(self, rows: GarmentQuerySet, name: str, value: str) -> GarmentQuerySet:
+        shares = FibreShare.objects.filter(garment=OuterRef("pk"), fibre=value)
+        return rows.filter(Exists(shares))  # once each, though two of its cloths hold the fibre
 
     def by_stretch(self, rows: GarmentQuerySet, name: str, value: str) -> GarmentQuerySet:
         bounds = {s.name: s for s in STRETCH_CLASSES}[value]

@@ -187,7 +187,7 @@ def make_of(construction: str) -> str:
 
 def meaning_of(part: str, mark: str) -> str:
     """What a mark of the care label means, without the name of its sign."""
-    words = dict(MARKS[part]).get(mark, mark)
+    words = dict(MARKS[part]).get(mark, mark).replace(" °", "\N{NO-BREAK SPACE}°")
     meaning = words.rpartition(": ")[2]
     return meaning[:1].upper() + meaning[1:]
 

@@ -10,7 +10,7 @@ from datetime import date, datetime
 from django.utils import timezone
 
 from inventory.ledger import AdviceOverride, ConditionNote, WashEvent, Withdrawable
-from inventory.models import Garment, Photo
+from inventory.models import Garment, Panel, Photo
 from shared.units import LengthUnit, format_length
 
 
@@ -38,6 +38,11 @@ def timeline_of(garment: Garment, units: LengthUnit) -> list[Entry]:
         Entry(timezone.localdate(garment.created_at), garment.created_at, "Taken in"),
     ]
     return sorted(entries, key=lambda entry: (entry.on, entry.written_at), reverse=True)
+
+
+def notes_on(panel: Panel, units: LengthUnit) -> list[Entry]:
+    """What was noted about one panel, newest first."""
+    return [_note(row, units) for row in panel.condition_notes.all()]
 
 
 def _moves(garment: Garment) -> Iterator[Entry]:

@@ -7,7 +7,7 @@ be read from it. Every tile has mean 0 and spread 1. Nothing here knows about cl
 from __future__ import annotations
 
 from functools import lru_cache
-from typing import Any
+from typing import Any, Literal
 
 import numpy as np
 from numpy.typing import NDArray
@@ -44,7 +44,8 @@ def noise(
     """
     rows = y * np.float32(CELLS_PER_FEATURE / feature_y) + np.float32((seed * 37) % 509)
     columns = x * np.float32(CELLS_PER_FEATURE / feature_x) + np.float32((seed * 91) % 503)
-    source, order = (_curved_tile(seed), 3) if curved else (tile(seed), 1)
+    source = _curved_tile(seed) if curved else tile(seed)
+    order: Literal[1, 3] = 3 if curved else 1
     places = np.stack([rows, columns])
     read = map_coordinates(source, places, order=order, mode="grid-wrap", prefilter=False)
     return np.asarray(read, dtype=np.float32)

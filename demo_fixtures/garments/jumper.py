@@ -85,12 +85,16 @@ def jumper(knit: Cloth, rib: Cloth) -> list[Part]:
         ),
         body,
         welt,
-        strip(
-            [(-96, -4), (-80, 28), (-46, 56), (0, 68), (46, 56), (80, 28), (96, -4)],
-            15,
-            rib,
-            thickness_mm=6.5,
-            round_mm=10,
-            shadow=0.5,
-        ),
+        _neck_rib(rib),
     ]
+
+
+def _neck_rib(rib: Cloth) -> Part:
+    return strip(
+        [(-96, -4), (-80, 28), (-46, 56), (0, 68), (46, 56), (80, 28), (96, -4)],
+        15,
+        rib,
+        thickness_mm=6.5,
+        round_mm=10,
+        shadow=0.5,
+    )

@@ -9,6 +9,7 @@ from demo_fixtures.drawing.scene import Line, Part
 from demo_fixtures.drawing.shapes import Point, box, curve, limb, mirrored, widths
 from demo_fixtures.garments.buttons import button
 from demo_fixtures.garments.placing import with_mirrored
+from demo_fixtures.garments.shirt_collar import collar, inside_of_neck
 
 
 @dataclass(frozen=True)
@@ -36,7 +37,14 @@ ARMHOLE = [(236.0, 42.0), (222.0, 110.0), (232.0, 190.0), (290.0, 262.0)]
 def shirt(cut: ShirtCut) -> list[Part]:
     """Every part of the shirt in the order it is laid down."""
     arms = _arm(cut, cut.arm_right, 1) + _arm(cut, cut.arm_left, -1)
-    return arms + _inside(cut) + _fronts(cut) + _pocket(cut) + _collar(cut) + _buttons(cut)
+    return (
+        arms
+        + inside_of_neck(cut.cloth, cut.thread)
+        + _fronts(cut)
+        + _pocket(cut)
+        + collar(cut.cloth, cut.thread)
+        + _buttons(cut)
+    )
 
 
 def _arm(cut: ShirtCut, path: tuple[Point, ...], side: int) -> list[Part]:
@@ -85,41 +93,6 @@ def _arm(cut: ShirtCut, path: tuple[Point, ...], side: int) -> list[Part]:
             lines=[Line([*inner, inner[0]], "stitch", cut.thread, 0.7)],
         ),
         *button(at, 5.0, cut.button),
-    ]
-
-
-def _inside(cut: ShirtCut) -> list[Part]:
-    back = curve(
-        [(-84, 10), (-74, -26), (-40, -47), (0, -53), (40, -47), (74, -26), (84, 10), (0, 70)], 8
-    )
-    stand = curve(
-        [
-            (-76, -18),
-            (-42, -40),
-            (0, -47),
-            (42, -40),
-            (76, -18),
-            (70, 12),
-            (36, -4),
-            (0, -9),
-            (-36, -4),
-            (-70, 12),
-        ],
-        8,
-    )
-    return [
-        Part(back, cut.cloth, thickness_mm=2, shadow=0.3, tone=0.5, fold_share=0.4, wobble_mm=1),
-        Part(
-            stand,
-            cut.cloth,
-            grain_deg=90,
-            thickness_mm=1.5,
-            shadow=0.2,
-            tone=0.72,
-            fold_share=0.3,
-            wobble_mm=1,
-            lines=[Line(stand[50:76], "stitch", cut.thread, 0.7)],
-        ),
     ]
 
 
@@ -201,96 +174,6 @@ def _pocket(cut: ShirtCut) -> list[Part]:
             lines=lines,
             wobble_mm=4,
         )
-    ]
-
-
-BAND = curve(
-    [
-        (-70, -32),
-        (-62, 8),
-        (-34, 42),
-        (0, 62),
-        (34, 42),
-        (62, 8),
-        (70, -32),
-        (84, -12),
-        (78, 30),
-        (44, 70),
-        (6, 88),
-        (-6, 88),
-        (-44, 70),
-        (-78, 30),
-        (-84, -12),
-    ],
-    6,
-)
-FALL = curve(
-    [
-        (-84, -10),
-        (-76, -36),
-        (-42, -60),
-        (0, -68),
-        (42, -60),
-        (76, -36),
-        (84, -10),
-        (74, -24),
-        (40, -46),
-        (0, -53),
-        (-40, -46),
-        (-74, -24),
-    ],
-    6,
-)
-LEAF = [
-    *curve([(3, 64), (34, 40), (60, 8), (70, -32), (80, -40), (96, -18), (110, 22), (116, 52)], 6),
-    (92, 132),
-    *curve([(92, 132), (52, 96), (3, 64)], 6),
-]
-INNER = [
-    *curve([(108, 24), (109, 52)], 3),
-    (90, 122),
-    *curve([(90, 122), (52, 88), (12, 64)], 6),
-]
-
-
-def _collar(cut: ShirtCut) -> list[Part]:
-    leaves = [
-        Part(
-            points,
-            cut.cloth,
-            grain_deg=turn,
-            thickness_mm=3.4,
-            round_mm=6,
-            shadow=0.6,
-            shadow_mm=5,
-            fold_share=0.35,
-            wobble_mm=1.6,
-            lines=[Line(stitch, "stitch", cut.thread, 0.6), Line(stitch, "pucker")],
-        )
-        for points, stitch, turn in ((mirrored(LEAF), mirrored(INNER), 62), (LEAF, INNER, -62))
-    ]
-    return [
-        Part(
-            FALL,
-            cut.cloth,
-            grain_deg=90,
-            thickness_mm=3,
-            round_mm=5,
-            shadow=0.3,
-            fold_share=0.3,
-            wobble_mm=1,
-        ),
-        Part(
-            BAND,
-            cut.cloth,
-            grain_deg=90,
-            thickness_mm=1.8,
-            round_mm=4,
-            shadow=0.3,
-            fold_share=0.3,
-            wobble_mm=1,
-        ),
-        *leaves,
     ]
 
 

@@ -161,7 +161,7 @@ DONATION_BOX = (
         1120,
         OAK,
         Drape(swell_mm=7, fold_mm=3.6, fold_width_mm=70, crumple_mm=0.2, seed=411),
-        (520, 385),
+        (520, 366),
         -40.0,
         lift_mm=10,
     ),

@@ -93,6 +93,7 @@ FATHERS_SHIRTS = (
         (650, 92),
         1.2,
         ground_turn_deg=1.0,
+        exposure=0.93,
     ),
     Photo(
         "shirt-chambray",

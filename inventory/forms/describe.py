@@ -1,7 +1,7 @@
 """Describing a garment once there is time: what it is, its cloths, its condition, its label."""
 
 from collections.abc import Iterator
-from typing import Any, ClassVar
+from typing import Any
 
 from django import forms
 from django.db import transaction
@@ -15,6 +15,19 @@ from inventory.models import Collection, Garment, StatusChange
 from shared.forms import LengthField
 from shared.models import Workshop
 from shared.units import LengthUnit
+
+SHORTEST_REPEAT_MM, LONGEST_REPEAT_MM = 1, 2000
+
+
+def _figure(label: str, least: float, most: float, help_text: str) -> forms.FloatField:
+    return forms.FloatField(
+        label=label,
+        required=False,
+        min_value=least,
+        max_value=most,
+        help_text=help_text,
+        widget=forms.NumberInput(attrs={"step": "any", "inputmode": "decimal"}),
+    )
 
 
 class DescribeForm(FibreRows, LabelFields, forms.ModelForm[Garment]):
@@ -30,6 +43,13 @@ class DescribeForm(FibreRows, LabelFields, forms.ModelForm[Garment]):
     )
     trim_construction = forms.ChoiceField(
         label="How the trim is made", choices=construction_choices, required=False
+    )
+    mass_g_m2 = _figure("Weight in g/m²", 5, 3000, "Wins over the hand.")
+    stretch_along_pct = _figure(
+        "Stretch along", 0, 300, "Percent. Pull 10 cm: if it reaches 11.5 cm that is 15."
+    )
+    stretch_across_pct = _figure(
+        "Stretch across", 0, 300, "Percent, measured the same way across the grain."
     )
     hand_feel = forms.ChoiceField(label="Weight by hand", required=False)
     fragility = forms.TypedChoiceField(coerce=int, empty_value=None, required=False)
@@ -65,11 +85,6 @@ class DescribeForm(FibreRows, LabelFields, forms.ModelForm[Garment]):
             "troubles",
             "notes",
         )
-        help_texts: ClassVar = {
-            "mass_g_m2": "Wins over the hand.",
-            "stretch_along_pct": "Percent. Pull 10 cm: if it reaches 11.5 cm that is 15.",
-            "stretch_across_pct": "Percent, measured the same way across the grain.",
-        }
 
     def __init__(self, *args: Any, workshop: Workshop, units: LengthUnit, **kwargs: Any) -> None:
         garment = kwargs["instance"]
@@ -87,6 +102,14 @@ class DescribeForm(FibreRows, LabelFields, forms.ModelForm[Garment]):
                 required=False,
                 initial=getattr(garment, f"repeat_{way}_mm"),
             )
+
+    def clean(self) -> dict[str, Any]:
+        data = super().clean()
+        for name in ("repeat_along_mm", "repeat_across_mm"):
+            length = data.get(name)
+            if length and not SHORTEST_REPEAT_MM <= length <= LONGEST_REPEAT_MM:
+                self.add_error(name, "A pattern repeats every 1 mm to 2 m. Check the unit.")
+        return data
 
     def _offer(self, name: str, choices: list[tuple[str, str]]) -> None:
         field = self.fields[name]

@@ -28,6 +28,11 @@ class GradeSelect(forms.RadioSelect):
 
     template_name = "inventory/grade_select.html"
 
+    def create_option(self, *args: Any, **kwargs: Any) -> dict[str, Any]:
+        option = super().create_option(*args, **kwargs)
+        words, _, shows = str(option["label"]).partition(". ")
+        return option | {"words": words, "shows": shows}
+
 
 class PanelChoice(forms.ModelChoiceField):
     def label_from_instance(self, panel: Any) -> str:
@@ -35,10 +40,10 @@ class PanelChoice(forms.ModelChoiceField):
 
 
 def _grade_field(label: str, grades: tuple[Grade, ...]) -> forms.TypedChoiceField:
-    choices = [(str(g.value), (f"{g.value}: {g.words}", g.shows)) for g in grades]
+    choices = [(str(g.value), f"{g.value}: {g.words}. {g.shows}") for g in grades]
     return forms.TypedChoiceField(
         label=label,
-        choices=[("", (SKIP[1], "")), *choices],
+        choices=[SKIP, *choices],
         coerce=int,
         empty_value=None,
         required=False,

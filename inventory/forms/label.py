@@ -29,7 +29,8 @@ class MarkSelect(forms.RadioSelect):
 
     def create_option(self, *args: Any, **kwargs: Any) -> dict[str, Any]:
         option = super().create_option(*args, **kwargs)
-        sign, _, meaning = str(option["label"]).rpartition(": ")
+        words = str(option["label"]).replace(" °", "\N{NO-BREAK SPACE}°")
+        sign, _, meaning = words.rpartition(": ")
         return option | {"part": self.part, "sign": sign, "meaning": meaning}
 
 

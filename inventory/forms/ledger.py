@@ -21,6 +21,7 @@ from shared.models import Member
 from shared.units import LengthUnit
 
 MOST_PICTURES = 6
+HOTTEST_C = 95
 WAYS = ("along", "across")
 
 
@@ -114,6 +115,9 @@ class WashForm(forms.ModelForm[WashEvent]):
     def __init__(self, data: Any, *, garment: Garment, member: Member, units: LengthUnit) -> None:
         wash = WashEvent(garment=garment, workshop=garment.workshop, made_by=member)
         super().__init__(data, instance=wash)
+        self.fields["water_c"] = forms.IntegerField(
+            label="Water in °C", required=False, min_value=0, max_value=HOTTEST_C
+        )
         for way in WAYS:
             for when in ("before", "after"):
                 self.fields[f"{way}_{when}_mm"] = LengthField(

@@ -16,7 +16,7 @@ from inventory.advice.constructions import CONSTRUCTIONS
 from inventory.advice.fibres import FIBRES, fibre_named
 from inventory.advice.grades import FRAGILITY, FRAY, Grade
 from inventory.advice.label import MARKS, CareLabel, read_edition
-from inventory.advice.problems import AdviceError
+from inventory.advice.problems import AdviceError, BadShares
 from inventory.choices import LabelEdition
 from inventory.forms.fibres import ROWS
 from inventory.forms.label import PART_WORDS
@@ -33,6 +33,13 @@ def _grades(grades: tuple[Grade, ...]) -> list[tuple[str, str]]:
     return [(str(grade.value), f"{grade.value}: {grade.words}") for grade in grades]
 
 
+def _figure(label: str, least: float | None = None, most: float | None = None) -> forms.FloatField:
+    widget = forms.NumberInput(attrs={"step": "any", "inputmode": "decimal"})
+    return forms.FloatField(
+        label=label, required=False, widget=widget, min_value=least, max_value=most
+    )
+
+
 class ClothQuestion(forms.Form):
     """What is known of a cloth; ``blank`` is what an empty choice is called."""
 
@@ -40,6 +47,20 @@ class ClothQuestion(forms.Form):
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
+        self._add_fibres()
+        makes = [(make.name, make.label) for make in CONSTRUCTIONS.values()]
+        self._add_choice("construction", "How the cloth is made", makes)
+        for name, (label, most) in FIGURES.items():
+            self.fields[name] = _figure(label, 0, most)
+        self._add_choice("fragility", "Fragility", _grades(FRAGILITY))
+        self._add_choice("fray", "Fraying", _grades(FRAY))
+        for part, marks in MARKS.items():
+            self._add_choice(f"label_{part}", f"Label: {PART_WORDS[part].lower()}", [*marks])
+        editions = [(str(value), words) for value, words in LabelEdition.choices]
+        self._add_choice("label_edition", "Label: edition", editions)
+        self._add_wishes()
+
+    def _add_fibres(self) -> None:
         for row in ROWS:
             number = "" if row == 1 else f" {row}"
             self.fields[f"fibre_{row}"] = forms.CharField(
@@ -48,31 +69,7 @@ class ClothQuestion(forms.Form):
                 required=False,
                 widget=forms.TextInput(attrs={"list": "fibre-names", "autocomplete": "off"}),
             )
-            self.fields[f"percent_{row}"] = forms.FloatField(
-                label=f"Percent{number}",
-                required=False,
-                widget=forms.NumberInput(attrs={"step": "any", "inputmode": "decimal"}),
-            )
-        makes = [(c.name, c.label) for c in CONSTRUCTIONS.values()]
-        self._add_choice("construction", "How the cloth is made", makes)
-        for name, (label, most) in FIGURES.items():
-            self.fields[name] = forms.FloatField(
-                label=label,
-                required=False,
-                min_value=0,
-                max_value=most,
-                widget=forms.NumberInput(attrs={"step": "any", "inputmode": "decimal"}),
-            )
-        self._add_choice("fragility", "Fragility", _grades(FRAGILITY))
-        self._add_choice("fray", "Fraying", _grades(FRAY))
-        for part, marks in MARKS.items():
-            self._add_choice(f"label_{part}", f"Label: {PART_WORDS[part].lower()}", [*marks])
-        self._add_choice(
-            "label_edition",
-            "Label: edition",
-            [(str(value), words) for value, words in LabelEdition.choices],
-        )
-        self._add_wishes()
+            self.fields[f"percent_{row}"] = _figure(f"Percent{number}")
 
     def _add_choice(self, name: str, label: str, choices: list[tuple[str, str]]) -> None:
         self.fields[name] = forms.ChoiceField(
@@ -99,7 +96,8 @@ class ClothQuestion(forms.Form):
         if not self.errors:
             data["cloth"] = self._cloth(data)
             for problem in cloth_problems(data["cloth"]):
-                self.add_error("percent_1" if data["fibres"] else None, str(problem))
+                field = "percent_1" if isinstance(problem, BadShares) else None
+                self.add_error(field, str(problem))
         return data
 
     def _fibres(self, data: dict[str, Any]) -> tuple[tuple[str, float], ...]:

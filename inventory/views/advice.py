@@ -9,6 +9,7 @@ from inventory.differences import advice_lines, fact_lines
 from inventory.forms.compare import CompareForm
 from inventory.forms.what_if import FIBRE_NAMES, ChangeQuestion, ClothQuestion, question_about
 from inventory.reading import answer_of, words_of
+from inventory.sheet import sheet_of
 from inventory.views.rows import garment_for
 from shared.middleware import WorkshopRequest
 
@@ -16,12 +17,14 @@ from shared.middleware import WorkshopRequest
 @require_GET
 def advice(request: WorkshopRequest, pk: int) -> HttpResponse:
     row = garment_for(request.workshop, pk)
+    words = words_of(row)
     return render(
         request,
         "inventory/advice.html",
         {
             "garment": row,
-            **words_of(row),
+            "sheet": sheet_of(words),
+            **words,
             "missing": missing_for_advice(row),
             "question": question_about(cloth_of(row)),
             "nav": "garments",

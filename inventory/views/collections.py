@@ -2,6 +2,7 @@ from collections import defaultdict
 from dataclasses import dataclass, field
 
 from django.contrib import messages
+from django.db import transaction
 from django.db.models import Count, Prefetch, Q
 from django.http import HttpResponse
 from django.shortcuts import redirect, render
@@ -9,7 +10,7 @@ from django.urls import reverse
 
 from inventory.advice.constructions import CONSTRUCTIONS
 from inventory.advice.fibres import FIBRES
-from inventory.cloth import make_up_of
+from inventory.cloth import make_up_of, measure_again
 from inventory.forms.collections import CollectionForm
 from inventory.models import Collection, Garment, Photo
 from inventory.views.rows import collection_for
@@ -41,7 +42,11 @@ def edit_collection(request: WorkshopRequest, pk: int | None = None) -> HttpResp
     row = collection_for(request.workshop, pk) if pk else Collection(workshop=request.workshop)
     form = CollectionForm(request.POST or None, instance=row)
     if request.method == "POST" and form.is_valid():
-        form.save()
+        with transaction.atomic():
+            form.save()
+            if {"wash_consent", "keeps_scent"} & {*form.changed_data}:
+                for garment in row.garments.all():
+                    measure_again(garment)
         messages.success(request, "Saved.")
         return redirect(row)
     return render(

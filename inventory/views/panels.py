@@ -12,6 +12,7 @@ from inventory.forms.panels import PART_NAMES, PanelForm, PlaceForm, sketch_meas
 from inventory.measuring.shapes import outline_from
 from inventory.measuring.usable import usable_cloth
 from inventory.models import Detail, Flaw, Panel
+from inventory.timeline import notes_on
 from inventory.views.rows import garment_for, panel_for
 from shared.errors import ClothError
 from shared.middleware import WorkshopRequest
@@ -95,6 +96,7 @@ def panel(request: WorkshopRequest, pk: int) -> HttpResponse:
             "garment": row.garment,
             "cloth": cloth,
             "drawing": panel_drawing(row, cloth, request.units),
+            "timeline": notes_on(row, request.units),
             "nav": "garments",
         },
     )

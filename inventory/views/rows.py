@@ -42,7 +42,7 @@ def garment_for(workshop: Workshop, pk: int) -> Garment:
 
 def panel_for(workshop: Workshop, pk: int) -> Panel:
     rows = Panel.objects.of(workshop).prefetch_related("flaws", "details")
-    notes = ConditionNote.objects.prefetch_related("photos")
+    notes = ConditionNote.objects.order_by("-noted_on", "-pk").prefetch_related("photos")
     rows = rows.prefetch_related(Prefetch("condition_notes", queryset=notes))
     garments = Garment.objects.select_related("workshop").with_cloth()
     return get_object_or_404(rows.prefetch_related(Prefetch("garment", queryset=garments)), pk=pk)

@@ -125,3 +125,19 @@ def test_what_the_giver_allows_is_written_down(maker, workshop):
     maker.post(f"/collections/{row.pk}/allows/", facts)
     assert Collection.objects.get().cut_consent == "no"
     assert "does not allow cutting" in maker.get(row.get_absolute_url()).content.decode()
+
+
+@pytest.mark.parametrize(
+    ("field", "value", "words"),
+    [
+        ("mass_g_m2", "9000", "3000"),
+        ("stretch_across_pct", "-1", "0"),
+        ("repeat_along_mm", "300", "2 m"),
+        ("repeat_across_mm", "x", "not a length"),
+    ],
+)
+def test_a_figure_that_cannot_be_is_named_when_describing(maker, garment, field, value, words):
+    facts = {"collection": garment.collection_id, "kind": "shirt", "status": "arrived"}
+    facts |= {"surface": "plain", field: value}
+    page = maker.post(f"/garments/{garment.pk}/describe/", facts)
+    assert words in str(page.context["form"].errors[field])
