@@ -15,6 +15,7 @@ from inventory.cloth import places_of, shrinkage_for
 from inventory.measuring.rings import Ring, clean_ring
 from inventory.measuring.shrinkage import sound_core
 from inventory.models import Garment, Panel, Status
+from inventory.washing import MeasuredShrinkage
 from planning.coverage.problem import Panel as CoverPanel
 from planning.coverage.problem import Piece, Problem
 from planning.models import Keepsake, PatternSize
@@ -42,7 +43,7 @@ def panels_open_to(keepsake: Keepsake) -> list[Panel]:
     rows = (
         Panel.objects.of(keepsake.workshop).here().filter(garment__collection=keepsake.collection)
     )
-    garments = Garment.objects.select_related("collection").prefetch_related("fibre_shares")
+    garments = Garment.objects.with_cloth()
     rows = rows.exclude(garment__status__in=GONE).exclude(garment__in=list(left_out))
     return list(
         rows.order_by("garment__tag", "pk").prefetch_related(
@@ -111,7 +112,7 @@ def _cover_panel(row: Panel, name: str) -> tuple[CoverPanel | None, bool]:
         outline, shapes = sound_core(Polygon(row.outline_mm), shapes, shrinkage, row.grain_deg)
     ring = _largest_ring(outline)
     if ring is None:
-        return None, shrinkage is not None
+        return None, False
     panel = CoverPanel(
         id=name,
         garment=row.garment.tag,
@@ -120,7 +121,8 @@ def _cover_panel(row: Panel, name: str) -> tuple[CoverPanel | None, bool]:
         grain_deg=row.grain_deg,
         one_way=row.garment.is_one_way,
     )
-    return panel, shrinkage is not None
+    is_foretold = shrinkage is not None and not isinstance(shrinkage, MeasuredShrinkage)
+    return panel, is_foretold
 
 
 def _largest_ring(shape: BaseGeometry) -> Ring | None:

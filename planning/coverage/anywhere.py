@@ -151,7 +151,8 @@ def _marks_on(piece: Polygon) -> Floats:
     """Points on the piece's edge: its corners, and others between them while there are few."""
     corners: Floats = np.array(piece.exterior.coords[:-1])
     if len(corners) > MOST_POINTS:
-        return corners[np.linspace(0, len(corners) - 1, MOST_POINTS).astype(int)]
+        spread: Floats = corners[np.linspace(0, len(corners) - 1, MOST_POINTS).astype(int)]
+        return spread
     along = np.linspace(0.0, 1.0, MOST_POINTS - len(corners), endpoint=False)
     between = [piece.exterior.interpolate(share, normalized=True) for share in along]
     return np.concatenate([corners, np.array([(p.x, p.y) for p in between]).reshape(-1, 2)])

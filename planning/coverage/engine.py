@@ -11,6 +11,7 @@ import subprocess
 import sys
 import threading
 from collections.abc import Mapping
+from contextlib import suppress
 from dataclasses import dataclass, field
 from importlib.metadata import version
 from pathlib import Path
@@ -83,17 +84,20 @@ class Child:
     def _run(self, message: bytes) -> None:
         process, done = self._process, False
         ask, answers = cast(IO[bytes], process.stdin), cast(IO[bytes], process.stdout)
-        with process:
-            try:
-                ask.write(message)
-                ask.flush()
-                for line in answers:
-                    answer = json.loads(line)
-                    done = done or bool(answer.get("done"))
-                    self._heard.put(Heard(self, tuple(tuple(lie) for lie in answer["lies"])))
-            except (OSError, ValueError):
-                done = False
-            process.kill()
+        try:
+            ask.write(message)
+            ask.flush()
+            for line in answers:
+                answer = json.loads(line)
+                done = done or bool(answer.get("done"))
+                self._heard.put(Heard(self, tuple(tuple(lie) for lie in answer["lies"])))
+        except (OSError, ValueError):
+            done = False
+        process.kill()
+        with suppress(OSError):  # what was not read by a child that was ended
+            ask.close()
+        answers.close()
+        process.wait()
         self._heard.put(Heard(self, ended="" if done else self._reason()))
 
     def _reason(self) -> str:

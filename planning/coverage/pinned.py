@@ -5,6 +5,7 @@ distance. Several pinned copies are tried together. Each place is verified by it
 also leaves room for the rest is for the search to find out.
 """
 
+import itertools
 import math
 from collections.abc import Iterator, Sequence
 
@@ -24,12 +25,7 @@ def pinned_choices(problem: Problem, laid: Sequence[Placement]) -> Iterator[tupl
     pinned = dict.fromkeys((pin.piece, pin.copy) for pin in problem.pin)
     done = {(placement.piece, placement.copy) for placement in laid}
     copies = [copy for copy in pinned if copy not in done]
-    found = 0
-    for choice in _choices(problem, tuple(laid), copies):
-        yield choice
-        found += 1
-        if found == MOST_CHOICES:
-            return
+    yield from itertools.islice(_choices(problem, tuple(laid), copies), MOST_CHOICES)
 
 
 def _choices(

@@ -110,9 +110,9 @@ def _has_cell(part: Polygon, room: Polygon) -> bool:
         return True
     plainer = part.buffer(-PLAINER_MM).simplify(0.95 * PLAINER_MM)
     roomier = room.buffer(PLAINER_MM).simplify(0.95 * PLAINER_MM)
-    is_plain = plainer.geom_type == roomier.geom_type == "Polygon" and not plainer.is_empty
-    if is_plain and not any(True for _ in _cells(plainer, roomier)):
-        return False
+    if isinstance(plainer, Polygon) and isinstance(roomier, Polygon) and not plainer.is_empty:  # noqa: SIM102
+        if not any(True for _ in _cells(plainer, roomier)):
+            return False
     return any(True for _ in _cells(part, room))
 
 

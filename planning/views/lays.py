@@ -50,7 +50,7 @@ def lay(request: WorkshopRequest, pk: int) -> HttpResponse:
 
 
 def _placements(lay: Lay) -> list[Placement]:
-    garments = Garment.objects.select_related("collection").prefetch_related("fibre_shares")
+    garments = Garment.objects.with_cloth()
     rows = lay.placements.select_related("panel").order_by(
         "panel__garment__tag", "panel_id", "piece_name", "copy"
     )

@@ -1,13 +1,14 @@
 """The size check against puzzles whose answers are known.
 
-Pentominoes: S. W. Golomb, *Polyominoes* (1965): the twelve fill a 6 by 10 board, so no proof may say
-that they cannot; a board with 59 squares is too small for their 60. Tangram: seven pieces of one
-square. Small grids: rectangles of whole squares, decided here by trying everything.
+Pentominoes: S. W. Golomb, *Polyominoes* (1965): the twelve fill a 6 by 10 board, so no proof may
+say that they cannot; a board with 59 squares is too small for their 60. Tangram: seven pieces of
+one square. Small grids: rectangles of whole squares, decided here by trying everything.
 """
 
 import itertools
 
 import pytest
+from shapely import Polygon, box, union_all
 
 from planning.coverage.check import check
 from planning.coverage.problem import Panel, Piece, Problem
@@ -32,10 +33,9 @@ TWELVE = {
 
 def outline_of(cells: str) -> tuple[tuple[float, float], ...]:
     """The ring round unit squares, a hair taken in so that a filled board is no exact fit."""
-    from shapely import box, union_all
-
-    squares = [box(int(a), int(b), int(a) + 1, int(b) + 1) for a, b in cells.split()]
+    squares = [box(int(c[0]), int(c[1]), int(c[0]) + 1, int(c[1]) + 1) for c in cells.split()]
     shape = union_all(squares).buffer(-0.002, join_style="mitre").simplify(1e-6)
+    assert isinstance(shape, Polygon)
     return tuple((x * CELL, y * CELL) for x, y in shape.exterior.coords[:-1])
 
 

@@ -135,7 +135,8 @@ def _halved(shape: Polygon, dice: random.Random) -> list[Polygon]:
         else:
             y = low + share * (high - low)
             line = LineString([(left - 9, y - lean * 50), (right + 9, y + lean * 50)])
-        parts = [part for part in split(shape, line).geoms if part.area > 400]
+        parts = [part for part in split(shape, line).geoms if isinstance(part, Polygon)]
+        parts = [part for part in parts if part.area > 400]
         if len(parts) == 2:
             return parts
     raise AssertionError

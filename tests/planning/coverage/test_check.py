@@ -145,8 +145,8 @@ def test_a_known_lay_that_holds_no_longer_is_not_believed():
     moved = tuple(
         replace(
             p,
-            translation=(p.translation[0] + 9, p.translation[1]),
-            outline=tuple((x + 9, y) for x, y in p.outline),
+            translation=(p.translation[0] + 60, p.translation[1]),
+            outline=tuple((x + 60, y) for x, y in p.outline),
         )
         for p in planted
     )
@@ -173,7 +173,7 @@ def test_progress_is_told_while_it_looks():
 
 def test_a_search_that_dies_costs_only_itself(monkeypatch):
     # the child's program is swapped for one that falls over at once
-    monkeypatch.setattr("planning.coverage.engine.CHILD", "planning.coverage.no_such_room")
+    monkeypatch.setattr("planning.coverage.engine.CHILD", "no-such-room.py")
     verdict = check(Problem((panel(),), (piece(box(200, 200), count=2),)), seconds=3)
     assert verdict.verdict == "undecided"
     assert verdict.notes

@@ -123,7 +123,6 @@ BOW_TIE = [[0, 0], [100, 100], [100, 0], [0, 100]]
         ({"panels": [PANEL, PANEL]}, "panels"),
         ({"panels": [{**PANEL, "flaws": [BOW_TIE]}]}, "panels[0].flaws[0]"),
         ({"panels": [{**PANEL, "outline": [[0, 0], [1e9, 0], [1e9, 1e9]]}]}, "panels[0].outline"),
-        ({"panels": [{**PANEL, "colour": "blue"}]}, "panels[0]"),
         ({"pieces": [{**PIECE, "mirrored": 3}]}, "pieces[0].mirrored"),
         ({"pieces": [{**PIECE, "count": 0}]}, "pieces[0].count"),
         ({"pieces": [{**PIECE, "count": 501}]}, "pieces"),
