@@ -70,7 +70,13 @@ def test_views_reach_rows_only_through_the_workshop() -> None:
                 asked = line.partition(".objects.")[2]
                 if asked and not line.lstrip().startswith("#"):
                     assert asked.startswith(
-                        ("of(", "select_related(", "filter(removed_at=None)", "order_by(")
+                        (
+                            "of(",
+                            "with_cloth()",
+                            "select_related(",
+                            "filter(removed_at=None)",
+                            "order_by(",
+                        )
                     ), f"{path}:{number}: {line.strip()}"
 
 

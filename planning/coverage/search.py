@@ -65,11 +65,26 @@ class Search:
             if (prover and prover.proof) or not (proving or self._running):
                 return
             wait = 0.0 if proving else min(POLL_SECONDS, self._left())
-            try:
-                heard = self._heard.get(timeout=max(0.0, wait))
-            except queue.Empty:
-                continue
-            self._take(heard)
+            for heard in self._latest(max(0.0, wait)):
+                self._take(heard)
+
+    def _latest(self, wait_s: float) -> list[Heard]:
+        """What has come in: of each child its best claim, the largest first, then the ends.
+
+        A child's claims only grow, so those that a later one has overtaken need no look.
+        """
+        claims: dict[Child, Heard] = {}
+        ends: list[Heard] = []
+        try:
+            heard = self._heard.get(timeout=wait_s)
+            while True:
+                if heard.ended is None:
+                    claims[heard.child] = heard
+                else:
+                    ends.append(heard)
+                heard = self._heard.get_nowait()
+        except queue.Empty:
+            return [*sorted(claims.values(), key=lambda each: -len(each.lies)), *ends]
 
     def _left(self) -> float:
         return self._deadline - time.monotonic()

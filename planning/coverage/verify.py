@@ -10,8 +10,8 @@ import math
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
+from shapely import LineString, Polygon, affinity, get_coordinates, make_valid
 from shapely import Point as ShapelyPoint
-from shapely import Polygon, affinity, make_valid
 from shapely.geometry.base import BaseGeometry
 
 from planning.coverage.problem import (
@@ -104,25 +104,26 @@ def _is_carried(piece: Piece, placement: Placement) -> bool:
     """Whether the outline is the piece's own, mirrored, turned and moved as the placement says."""
     if len(placement.outline) != len(piece.outline):
         return False
-    carry = _carrier(placement)
+    carried = _carried(piece.outline, placement)
     return all(
-        math.dist(carry(point), given) <= TOLERANCE_MM
-        for point, given in zip(piece.outline, placement.outline, strict=True)
+        math.dist(point, given) <= TOLERANCE_MM
+        for point, given in zip(carried, placement.outline, strict=True)
     )
+
+
+def _carried(points: Sequence[Point], placement: Placement) -> list[Point]:
+    """Points of the piece's own coordinates where they lie on the panel."""
+    spots: BaseGeometry = LineString(points) if len(points) > 1 else ShapelyPoint(points[0])
+    if placement.mirrored:
+        spots = affinity.scale(spots, xfact=-1.0, yfact=1.0, origin=(0, 0))
+    spots = affinity.rotate(spots, placement.rotation_deg, origin=(0, 0))
+    spots = affinity.translate(spots, *placement.translation)
+    return [(float(x), float(y)) for x, y in get_coordinates(spots)]
 
 
 def _carrier(placement: Placement) -> Callable[[Point], Point]:
     """The map from the piece's own coordinates to the panel's."""
-
-    def carry(point: Point) -> Point:
-        spot = ShapelyPoint(point)
-        if placement.mirrored:
-            spot = affinity.scale(spot, xfact=-1.0, yfact=1.0, origin=(0, 0))
-        spot = affinity.rotate(spot, placement.rotation_deg, origin=(0, 0))
-        spot = affinity.translate(spot, *placement.translation)
-        return (spot.x, spot.y)
-
-    return carry
+    return lambda point: _carried([point], placement)[0]
 
 
 def _grain_is_right(piece: Piece, panel: Panel, placement: Placement) -> bool:

@@ -233,7 +233,7 @@ def test_lists_ask_the_database_no_more_than_they_must(
     maker.post(f"/keepsakes/{cushion.pk}/check/")
     for address, most in (
         (cushion.get_absolute_url(), 24),
-        (SizeCheck.objects.get().get_absolute_url(), 26),
+        (SizeCheck.objects.get().get_absolute_url(), 28),
     ):
         with django_assert_max_num_queries(most):
             maker.get(address)
