@@ -55,9 +55,11 @@ def take(page: Page, name: str) -> None:
 
 
 def wait_for_checks(page: Page, address: str) -> None:
-    page.goto(address + "keepsakes/1/")
-    while page.get_by_text("Waiting its turn").or_(page.get_by_text("Being checked")).count():
-        page.wait_for_timeout(1000)
+    for number in (1, 2, 3):
+        page.goto(f"{address}keepsakes/{number}/")
+        while page.get_by_role("button", name="Stop").count():
+            page.wait_for_timeout(2000)
+            page.reload()
 
 
 def main() -> None:
@@ -82,7 +84,9 @@ def main() -> None:
                 take(desk, name)
             desk.goto(address + "keepsakes/1/")
             desk.get_by_role("link", name="See the lay").first.click()
-            desk.locator("figure.laid").first.scroll_into_view_if_needed()
+            laid = desk.locator("figure.laid")
+            fullest = max(range(laid.count()), key=lambda n: laid.nth(n).locator(".piece").count())
+            laid.nth(fullest).evaluate("figure => figure.scrollIntoView()")
             take(desk, "lay")
             desk.goto(address + "garments/1/")
             desk.get_by_role("link", name="Measure a panel").click()
