@@ -4,11 +4,13 @@ from typing import Any, ClassVar
 
 from django import forms
 from django.utils import timezone
+from shapely import Polygon
 
 from inventory.choices import ClothPart, DetailKind, FlawKind, PanelShape
 from inventory.cloth import cloths_of, measure
 from inventory.measuring.rings import clean_ring
 from inventory.measuring.shapes import MEASURES, outline_from
+from inventory.measuring.usable import Place
 from inventory.models import Detail, Flaw, Garment, Panel
 from shared.errors import OutlineError
 from shared.forms import LengthField
@@ -188,6 +190,7 @@ def sketch_measures(shape: str, typed: dict[str, str], units: LengthUnit) -> dic
 
 
 MARK_ROWS = 8
+LEAST_RADIUS_MM = 0.5
 
 
 class PlaceForm(forms.Form):
@@ -229,13 +232,24 @@ class PlaceForm(forms.Form):
             return data
         if self.drawn == "circle":
             data["points"], data["radius_mm"] = [[data["across"], data["up"]]], data["width"] / 2
+            if data["radius_mm"] < LEAST_RADIUS_MM:
+                self.add_error("width", "That is too small to mark. Check the unit.")
+            else:
+                self._must_touch_the_panel(data, "across")
             return data
         try:
             ring = clean_ring(Corners.read(self, MARK_ROWS), least_mm2=1.0)
             data["points"], data["radius_mm"] = [[x, y] for x, y in ring], None
+            self._must_touch_the_panel(data, "corner_1_across")
         except OutlineError as error:
             self.add_error("corner_1_across", str(error))
         return data
+
+    def _must_touch_the_panel(self, data: dict[str, Any], field: str) -> None:
+        ring = tuple((x, y) for x, y in data["points"])
+        place = Place("", ring, data["radius_mm"]).shape
+        if not place.intersects(Polygon(self.panel.outline_mm)):
+            self.add_error(field, "This place lies off the panel. Measure from its lower left.")
 
     def save(self) -> Flaw | Detail:
         model = Flaw if self.what == "flaw" else Detail

@@ -80,14 +80,20 @@ def outline_from(shape: str, measures_mm: Mapping[str, Any]) -> Ring:
     ((0.0, 0.0), (400.0, 0.0), (400.0, 600.0), (0.0, 600.0))
     """
     if shape == "corners":
-        return clean_ring(measures_mm["points"])
+        return _at_lower_left(clean_ring(measures_mm["points"]))
     if shape not in DRAWN:
         raise OutlineError(f"“{shape}” is no shape this page knows.")
     lengths = {m.key: float(measures_mm.get(m.key) or m.default_mm or 0) for m in MEASURES[shape]}
     for measure in MEASURES[shape]:
         if lengths[measure.key] <= 0:
             raise OutlineError(f"{measure.label} is missing.")
-    return clean_ring(DRAWN[shape](**lengths))
+    return _at_lower_left(clean_ring(DRAWN[shape](**lengths)))
+
+
+def _at_lower_left(ring: Ring) -> Ring:
+    """The ring moved so that its lowest and leftmost are 0: flaws are measured from there."""
+    left, low = min(x for x, _ in ring), min(y for _, y in ring)
+    return tuple((x - left, y - low) for x, y in ring)
 
 
 def _rectangle(width: float, length: float) -> list[Point]:

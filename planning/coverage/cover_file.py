@@ -5,6 +5,9 @@ that names the place. Millimetres and degrees, anticlockwise from +x.
 """
 
 import json
+from dataclasses import replace
+
+from shapely import Polygon
 
 from planning.coverage import json_parts as parts
 from planning.coverage.problem import (
@@ -21,6 +24,7 @@ from planning.coverage.problem import (
     Repeat,
     Spot,
 )
+from planning.coverage.rings import mended
 from planning.coverage.sound import LARGEST_MARGIN_MM, MOST_COPIES, refuse_unsound
 from planning.coverage.verdict import Verdict
 
@@ -67,11 +71,15 @@ def problem_from_text(text: bytes) -> Problem:
         data = json.loads(
             text.decode("utf-8-sig"), parse_constant=_no_number, object_pairs_hook=_object
         )
+    except ProblemError:
+        raise
     except UnicodeDecodeError as error:
         raise ProblemError(f"file: it is not UTF-8 text (byte {error.start})") from error
     except json.JSONDecodeError as error:
         place = f"line {error.lineno}, column {error.colno}"
         raise ProblemError(f"file: it is not JSON ({place}: {error.msg})") from error
+    except ValueError as error:  # Python refuses whole numbers of thousands of digits
+        raise ProblemError("file: a number has too many digits") from error
     except RecursionError as error:
         raise ProblemError("file: it is nested too deeply") from error
     return problem_from_json(data)
@@ -98,7 +106,14 @@ def problem_from_json(data: object) -> Problem:
         locked=parts.items_of(top.get("locked"), "locked", _locked),
     )
     refuse_unsound(problem)
-    return problem
+    return replace(problem, pieces=tuple(map(_without_spikes, problem.pieces)))
+
+
+def _without_spikes(piece: Piece) -> Piece:
+    """The piece as it will be laid and answered; only an outline that doubles back is changed."""
+    return (
+        piece if Polygon(piece.outline).is_valid else replace(piece, outline=mended(piece.outline))
+    )
 
 
 def problem_to_json(problem: Problem) -> dict[str, object]:

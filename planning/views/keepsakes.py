@@ -137,7 +137,7 @@ def choose_size(request: WorkshopRequest, pk: int) -> HttpResponse:
     row = keepsake_for(request.workshop, pk)
     size = get_object_or_404(
         PatternSize.objects.of(request.workshop).filter(pattern=row.pattern),
-        pk=request.POST.get("size") or 0,
+        pk=chosen if (chosen := request.POST.get("size", "")).isdecimal() else 0,
     )
     found = next(r for r in sizes_of(row, cloth_of(row)).rows if r.size.pk == size.pk)
     if not found.covers:

@@ -83,6 +83,32 @@ def test_a_flaw_takes_cloth_away_and_gives_it_back(maker, panel):
     assert panel.usable_area_mm2 == pytest.approx(before)
 
 
+def test_places_are_measured_from_the_panels_own_lower_left(maker, garment):
+    corners = {}
+    for row, (across, up) in enumerate([("10", "10"), ("40", "10"), ("40", "50"), ("10", "50")], 1):
+        corners |= {f"corner_{row}_across": across, f"corner_{row}_up": up}
+    facts = {"name": "Yoke", "grain_deg": "90.0", **corners}
+    maker.post(f"/garments/{garment.pk}/panels/add/?shape=corners", facts)
+    yoke = Panel.objects.get()
+    assert min(yoke.outline_mm) == [0, 0]
+    before = yoke.usable_area_mm2
+    maker.post(
+        f"/panels/{yoke.pk}/flaw/add/", {"kind": "stain", "across": "5", "up": "5", "width": "4"}
+    )
+    yoke.refresh_from_db()
+    assert yoke.usable_area_mm2 < before - 1000
+
+
+@pytest.mark.parametrize(
+    ("across", "width", "field"), [("900", "4", "across"), ("20", "0.01", "width")]
+)
+def test_a_place_off_the_panel_or_next_to_nothing_is_refused(maker, panel, across, width, field):
+    facts = {"kind": "stain", "across": across, "up": "30", "width": width}
+    page = maker.post(f"/panels/{panel.pk}/flaw/add/", facts)
+    assert field in page.context["form"].errors
+    assert not panel.flaws.exists()
+
+
 def test_a_detail_is_kept_aside_unless_it_may_be_cut_across(maker, panel):
     corners = {}
     for row, (across, up) in enumerate([("10", "10"), ("20", "10"), ("20", "22"), ("10", "22")], 1):

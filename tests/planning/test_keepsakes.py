@@ -86,6 +86,12 @@ def test_only_a_size_covered_today_can_be_chosen(maker, cushion):
     assert cushion.chosen_size == size
 
 
+def test_nonsense_for_a_size_is_no_crash(maker, cushion):
+    for nonsense in ("abc", "", "-1", "9" * 40):
+        page = maker.post(f"/keepsakes/{cushion.pk}/choose/", {"size": nonsense})
+        assert page.status_code == 404
+
+
 def test_the_lay_is_drawn_and_told_in_a_table(maker, stranger, cushion):
     maker.post(f"/keepsakes/{cushion.pk}/check/")
     address = SizeCheck.objects.get().get_absolute_url()

@@ -180,6 +180,21 @@ def test_what_is_no_such_file_at_all_is_refused(text):
         problem_from_text(text)
 
 
+def test_a_spike_is_taken_off_before_anything_is_laid():
+    spiked = [[0, 0], [50, 0], [900, 0], [50, 0], [50, 50], [0, 50]]
+    problem = problem_from_json(file(pieces=[{"id": "side", "outline": spiked}]))
+    assert max(x for x, _ in problem.pieces[0].outline) == 50
+    answer = check(problem, seconds=8)
+    assert answer.verdict == "covers"
+    assert max(abs(x) for x, _ in answer.placements[0].outline) < 1000
+
+
+def test_a_number_of_thousands_of_digits_is_refused():
+    text = json.dumps(file()).replace("400", "4" * 5000).encode()
+    with pytest.raises(ProblemError, match="too many digits"):
+        problem_from_text(text)
+
+
 def test_a_number_that_is_none_is_refused():
     text = json.dumps(file()).replace("400", "NaN").encode()
     with pytest.raises(ProblemError):
