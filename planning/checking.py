@@ -174,8 +174,11 @@ class _Listener:
 
 
 def known_lay(row: SizeCheck, cloth: Cloth) -> list[CoverPlacement] | None:
-    """The whole lay found before, for the engine to look at first; None where there is none."""
-    lay = Lay.objects.filter(check_row=row, is_whole=True).first()
+    """The lay found before, whole or in part, for the engine to begin from; None if there is none.
+
+    What of it no longer holds, the engine leaves out; so a part of a lay never gets worse.
+    """
+    lay = Lay.objects.filter(check_row=row).first()
     if lay is None:
         return None
     return [

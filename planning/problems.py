@@ -39,12 +39,12 @@ class Cloth:
 
 def panels_open_to(keepsake: Keepsake) -> list[Panel]:
     """The measured panels of the collection that are here, whole and not left out."""
-    left_out = keepsake.left_out.values_list("pk", flat=True)
+    left_out = [garment.pk for garment in keepsake.left_out.all()]
     rows = (
         Panel.objects.of(keepsake.workshop).here().filter(garment__collection=keepsake.collection)
     )
     garments = Garment.objects.with_cloth()
-    rows = rows.exclude(garment__status__in=GONE).exclude(garment__in=list(left_out))
+    rows = rows.exclude(garment__status__in=GONE).exclude(garment__in=left_out)
     return list(
         rows.order_by("garment__tag", "pk").prefetch_related(
             "flaws", "details", Prefetch("garment", queryset=garments)
@@ -79,7 +79,7 @@ def _free_name(row: Panel, taken: dict[str, Panel]) -> str:
 def problem_of(keepsake: Keepsake, size: PatternSize, cloth: Cloth) -> Problem:
     """The question: does this cloth cover this size, by this keepsake's rules?"""
     allowed: dict[str, tuple[str, ...]] = {}
-    for rule in keepsake.piece_rules.select_related("garment"):
+    for rule in keepsake.piece_rules.all():
         allowed[rule.piece_name] = (*allowed.get(rule.piece_name, ()), rule.garment.tag)
     pieces = tuple(
         Piece(

@@ -60,6 +60,11 @@ def nowhere_sentence(kind: Kind, allowed: Sequence[Panel], rooms: Sequence[Room]
         f"the largest usable place there, on {widest.panel.id}, measures "
         f"{cm(_along(widest))} along the grain and {cm(_across(widest))} across it at its widest"
     )
+    if _along(kind) <= _along(widest) and _across(kind) <= _across(widest):
+        place += (
+            ", but it is no full rectangle: its edges or flaws cut in, and the piece's own shape "
+            "does not lie inside it at any allowed turn"
+        )
     return f"{size}. It may only be cut from {among} and fits nowhere there: {place}."
 
 

@@ -27,7 +27,9 @@ def home(request: WorkshopRequest) -> HttpResponse:
         .select_related("collection", "pattern", "chosen_size", "workshop")
     )
     checks = SizeCheck.objects.select_related("size")
-    keepsakes = keepsakes.prefetch_related("left_out", Prefetch("checks", queryset=checks))[:6]
+    keepsakes = keepsakes.prefetch_related(
+        "left_out", "piece_rules__garment", Prefetch("checks", queryset=checks)
+    )[:6]
     return render(
         request,
         "planning/home.html",

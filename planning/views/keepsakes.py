@@ -29,7 +29,7 @@ def keepsakes(request: WorkshopRequest) -> HttpResponse:
         Keepsake.objects.of(request.workshop)
         .here()
         .select_related("collection", "pattern", "chosen_size", "workshop")
-        .prefetch_related("left_out", Prefetch("checks", queryset=checks))
+        .prefetch_related("left_out", "piece_rules__garment", Prefetch("checks", queryset=checks))
     )
     shown = [(row, sizes_of(row, cloth_of(row))) for row in rows]
     return render(

@@ -1,5 +1,6 @@
 from dataclasses import dataclass
 
+from django.db.models import Prefetch
 from django.http import HttpResponse
 from django.shortcuts import render
 from django.views.decorators.http import require_GET
@@ -27,7 +28,7 @@ def lay(request: WorkshopRequest, pk: int) -> HttpResponse:
     row = next(row for row in sizes.rows if row.size.pk == check.size_id)
     found = Lay.objects.of(request.workshop).filter(check_row=check).first()
     pieces = list(check.size.pieces.all())
-    panels = laid_panels(_placements(found), pieces, request.units) if found else []
+    panels = laid_panels(_placements(found, cloth), pieces, request.units) if found else []
     return render(
         request,
         "planning/lay.html",
@@ -49,17 +50,17 @@ def lay(request: WorkshopRequest, pk: int) -> HttpResponse:
     )
 
 
-def _placements(lay: Lay) -> list[Placement]:
-    garments = Garment.objects.with_cloth()
-    rows = lay.placements.select_related("panel").order_by(
-        "panel__garment__tag", "panel_id", "piece_name", "copy"
-    )
-    found = list(rows)
-    panels = {row.panel_id: row.panel for row in found}
-    by_garment = garments.in_bulk({panel.garment_id for panel in panels.values()})
+def _placements(lay: Lay, cloth: Cloth) -> list[Placement]:
+    """The placements with their panels; those of today's cloth are at hand already."""
+    found = list(lay.placements.order_by("panel__garment__tag", "panel_id", "piece_name", "copy"))
+    panels = {panel.pk: panel for panel in cloth.rows.values()}
+    gone = {placement.panel_id for placement in found} - set(panels)
+    if gone:
+        garments = Prefetch("garment", queryset=Garment.objects.with_cloth())
+        rows = Panel.objects.of(lay.workshop).filter(pk__in=gone)
+        panels |= rows.prefetch_related("flaws", "details", garments).in_bulk()
     for placement in found:
         placement.panel = panels[placement.panel_id]
-        placement.panel.garment = by_garment[placement.panel.garment_id]
     return found
 
 

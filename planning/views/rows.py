@@ -19,11 +19,13 @@ def keepsake_for(workshop: Workshop, pk: int) -> Keepsake:
     rows = Keepsake.objects.of(workshop).select_related(
         "collection", "pattern", "chosen_size", "workshop"
     )
-    return get_object_or_404(rows.prefetch_related("left_out", "checks__size"), pk=pk)
+    rows = rows.prefetch_related("left_out", "checks__size", "piece_rules__garment")
+    return get_object_or_404(rows, pk=pk)
 
 
 def check_for(workshop: Workshop, pk: int) -> SizeCheck:
     rows = SizeCheck.objects.of(workshop).select_related(
         "keepsake__collection", "keepsake__pattern", "keepsake__workshop", "size__pattern"
     )
-    return get_object_or_404(rows.prefetch_related("size__pieces"), pk=pk)
+    rows = rows.prefetch_related("size__pieces", "keepsake__piece_rules__garment")
+    return get_object_or_404(rows, pk=pk)

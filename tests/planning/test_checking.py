@@ -88,6 +88,12 @@ def test_a_lay_that_still_holds_is_kept_when_cloth_is_added(cushion):
     assert list(Placement.objects.values_list("panel", "x_mm", "y_mm")) == before
 
 
+def test_a_part_of_a_lay_is_begun_from_too(cushion):
+    row = ask(cushion)
+    Lay.objects.update(is_whole=False)
+    assert len(checking.known_lay(row, cloth_of(cushion))) == 2
+
+
 def test_asking_again_with_no_time_at_all_does_not_lose_the_yes(cushion):
     ask(cushion)
     assert ask(cushion, budget_s=0.2).outcome == "covers"

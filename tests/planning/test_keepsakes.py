@@ -233,13 +233,28 @@ def test_a_pattern_of_few_pieces_carries_a_warning(maker, cushion):
     assert "Fewer than six kinds of piece" in page
 
 
+def test_a_lay_on_many_panels_asks_no_more_than_one_on_few(
+    maker, cushion, django_assert_max_num_queries
+):
+    maker.post(f"/keepsakes/{cushion.pk}/check/")
+    lay = SizeCheck.objects.get().lay
+    for number in range(6):
+        other = builders.panel(Garment.objects.get(), 210, 210, name=f"Part {number}")
+        first = lay.placements.first()
+        first.pk, first.copy, first.panel = None, 10 + number, other
+        first.save()
+    with django_assert_max_num_queries(26):
+        page = maker.get(SizeCheck.objects.get().get_absolute_url())
+    assert len(page.context["panels"]) == 7
+
+
 def test_lists_ask_the_database_no_more_than_they_must(
     maker, cushion, django_assert_max_num_queries
 ):
     maker.post(f"/keepsakes/{cushion.pk}/check/")
     for address, most in (
         (cushion.get_absolute_url(), 24),
-        (SizeCheck.objects.get().get_absolute_url(), 28),
+        (SizeCheck.objects.get().get_absolute_url(), 26),
     ):
         with django_assert_max_num_queries(most):
             maker.get(address)
