@@ -37,6 +37,8 @@ from planning.coverage.problem import Piece, Problem
 from planning.demo_data import load_demo
 from planning.drafting.library import built_in_pattern
 from planning.models import Keepsake
+from planning.problems import cloth_of
+from planning.problems import problem_of as asked_of
 
 type Facts = dict[str, Any]
 
@@ -239,6 +241,17 @@ def test_the_silk_blouse_is_neither_laid_nor_refuted() -> None:
     verdict = check(problem, seconds=3)
     assert verdict.verdict == "undecided"
     assert verdict.unplaced
+
+
+@pytest.mark.parametrize("expected", ["covers", "cannot", "undecided"])
+def test_each_keepsake_shows_its_verdict_in_the_program_itself(db: None, expected: str) -> None:
+    load_demo()
+    facts = keepsake_that(expected)
+    row = Keepsake.objects.get(name=facts["name"])
+    size = row.pattern.sizes.get(height_mm=facts["size_mm"])
+    question = asked_of(row, size, cloth_of(row))
+    seconds = 4 if expected == "undecided" else 20
+    assert check(question, seconds=seconds).verdict == expected
 
 
 def test_the_workshop_loads_once_and_whole(db: None) -> None:
