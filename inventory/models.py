@@ -262,6 +262,8 @@ class Panel(WorkshopRecord):
         "Cut from the", max_length=6, choices=ClothPart, default=ClothPart.SHELL
     )
     grain_deg = models.FloatField("Grain direction", default=90)
+    repeat_x_mm = models.FloatField("A stripe starts at, across", null=True, blank=True)
+    repeat_y_mm = models.FloatField("A stripe starts at, up", null=True, blank=True)
     measured_on = models.DateField(default=date.today, editable=False)
     is_measured_after_wash = models.BooleanField("Measured after washing", default=False)
     area_mm2 = models.FloatField(editable=False)

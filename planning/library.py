@@ -1,19 +1,21 @@
-"""Puts the built-in bear among a workshop's patterns."""
-
-from typing import Any
+"""Puts the built-in patterns among a workshop's own."""
 
 from django.db import transaction
 
 from planning.drafting.library import built_in_pattern
-from planning.drafting.pieces import DraftPiece, DraftSize
-from planning.models import Pattern, PatternPiece, PatternSize
+from planning.drafting.pieces import DraftPattern
+from planning.drafts import add_size, parts_json, piece_fields, seams_json
+from planning.models import Pattern, PatternPiece
 from shared.models import Workshop
 
 
 @transaction.atomic
 def give_built_in(workshop: Workshop) -> Pattern:
     """Return the workshop's own copy of the built-in bear, made now if it has none."""
-    draft = built_in_pattern()
+    return _given(workshop, built_in_pattern())
+
+
+def _given(workshop: Workshop, draft: DraftPattern) -> Pattern:
     pattern, is_new = Pattern.objects.get_or_create(
         workshop=workshop,
         built_in=draft.key,
@@ -21,31 +23,27 @@ def give_built_in(workshop: Workshop) -> Pattern:
             "name": draft.name,
             "description": draft.description,
             "seam_allowance_mm": draft.sizes[0].seam_allowance_mm,
+            "source": "Comes with the program",
+            "licence": "Yours to sew, give and sell",
         },
     )
     if is_new:
         for size in draft.sizes:
-            _add_size(pattern, size)
+            add_size(pattern, size)
+    if is_new or not pattern.seams:
+        _bring_up_to_date(pattern, draft)
     return pattern
 
 
-def _add_size(pattern: Pattern, draft: DraftSize) -> None:
-    size = PatternSize.objects.create(
-        workshop=pattern.workshop, pattern=pattern, height_mm=draft.height_mm
-    )
-    PatternPiece.objects.bulk_create(
-        PatternPiece(workshop=pattern.workshop, size=size, position=position, **_fields(piece))
-        for position, piece in enumerate(draft.pieces)
-    )
-
-
-def _fields(piece: DraftPiece) -> dict[str, Any]:
-    return {
-        "name": piece.name,
-        "count": piece.count,
-        "mirrored": piece.mirrored,
-        "cut_line_mm": [list(point) for point in piece.cut_line],
-        "seam_line_mm": [list(point) for point in piece.seam_line],
-        "notches_mm": [list(notch.at) for notch in piece.notches],
-        "grain_deg": piece.grain_deg,
-    }
+def _bring_up_to_date(pattern: Pattern, draft: DraftPattern) -> None:
+    """Add what an older copy does not know yet: names of edges, marks and seams. No line moves."""
+    pattern.seams = seams_json(draft.seams)
+    pattern.save(update_fields=["seams"])
+    drafts = {(size.height_mm, piece.name): piece for size in draft.sizes for piece in size}
+    for row in PatternPiece.objects.filter(size__pattern=pattern).select_related("size"):
+        piece = drafts.get((row.size.height_mm, row.name))
+        if piece and not row.edges:
+            fields = piece_fields(piece)
+            for name in ("notches", "marks", "lines", "edges", "opening"):
+                setattr(row, name, fields[name])
+            row.save()

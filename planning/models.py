@@ -11,85 +11,27 @@ from django.db import models
 from django.db.models import Q
 from django.urls import reverse
 
-from inventory.models import Collection, Garment, Panel, within
+from inventory.models import Collection, Detail, Garment, Panel, within
+from planning.pattern_models import Pattern, PatternFile, PatternPiece, PatternSize
 from shared.models import WorkshopQuerySet, WorkshopRecord
 
+__all__ = [
+    "DetailPin",
+    "Keepsake",
+    "Lay",
+    "LockedPiece",
+    "Pattern",
+    "PatternFile",
+    "PatternPiece",
+    "PatternSize",
+    "PieceRule",
+    "Placement",
+    "SizeCheck",
+    "StripeMatch",
+    "Together",
+]
+
 SILENT_AFTER = timedelta(seconds=30)  # a running check that says nothing for so long has died
-
-
-class Pattern(WorkshopRecord):
-    name = models.CharField(max_length=80)
-    built_in = models.CharField(max_length=20, blank=True, editable=False)
-    description = models.TextField(blank=True, max_length=2000)
-    seam_allowance_mm = models.FloatField(default=6)
-
-    class Meta:
-        ordering = ["name", "pk"]
-        constraints = [
-            models.UniqueConstraint(
-                fields=["workshop", "built_in"],
-                condition=~Q(built_in=""),
-                name="built_in_pattern_once",
-            ),
-            models.CheckConstraint(
-                condition=within("seam_allowance_mm", 0, 50), name="pattern_allowance"
-            ),
-        ]
-
-    def __str__(self) -> str:
-        return self.name
-
-    def get_absolute_url(self) -> str:
-        return reverse("planning:pattern", args=[self.pk])
-
-
-class PatternSize(WorkshopRecord):
-    pattern = models.ForeignKey(Pattern, models.CASCADE, related_name="sizes")
-    height_mm = models.FloatField()
-
-    class Meta:
-        ordering = ["height_mm"]
-        constraints = [
-            models.UniqueConstraint(fields=["pattern", "height_mm"], name="size_once_a_pattern"),
-            models.CheckConstraint(condition=within("height_mm", 30, 2000), name="size_height"),
-        ]
-
-    def __str__(self) -> str:
-        return f"{self.pattern} {self.height_mm:g} mm"
-
-    def get_absolute_url(self) -> str:
-        return reverse("planning:size", args=[self.pk])
-
-
-class PatternPiece(WorkshopRecord):
-    """One piece of one size, in its own frame; lines are lists of [x, y] in millimetres."""
-
-    size = models.ForeignKey(PatternSize, models.CASCADE, related_name="pieces")
-    name = models.CharField(max_length=60)
-    position = models.PositiveSmallIntegerField()
-    count = models.PositiveSmallIntegerField()
-    mirrored = models.PositiveSmallIntegerField(default=0)
-    cut_line_mm: models.JSONField[list[list[float]]] = models.JSONField()
-    seam_line_mm: models.JSONField[list[list[float]]] = models.JSONField()
-    notches_mm: models.JSONField[list[list[float]]] = models.JSONField(default=list)
-    grain_deg = models.FloatField(default=90)
-
-    class Meta:
-        ordering = ["position"]
-        constraints = [
-            models.UniqueConstraint(fields=["size", "name"], name="piece_once_a_size"),
-            models.CheckConstraint(condition=Q(count__gte=1), name="piece_is_cut"),
-            models.CheckConstraint(
-                condition=Q(mirrored__lte=models.F("count")), name="piece_mirrored_within_count"
-            ),
-        ]
-
-    def __str__(self) -> str:
-        return self.name
-
-    @property
-    def count_as_drawn(self) -> int:
-        return self.count - self.mirrored
 
 
 class KeepsakeQuerySet(WorkshopQuerySet["Keepsake"]):
@@ -121,6 +63,10 @@ class Keepsake(WorkshopRecord):
     edge_margin_mm = models.FloatField("Margin to the edges of a panel", default=5)
     flaw_margin_mm = models.FloatField("Margin round a flaw", default=3)
     grain_tolerance_deg = models.FloatField("Off the grain by at most", default=0)
+    wants_few_garments = models.BooleanField("Cut as few garments as can be", default=True)
+    wants_leftover = models.BooleanField("Leave the largest piece of cloth over", default=False)
+    wants_same_cloth = models.BooleanField("Pieces of one kind from one garment", default=False)
+    kept_whole = models.ManyToManyField(Garment, blank=True, related_name="+")
     removed_at = models.DateTimeField(null=True, editable=False)
 
     objects = KeepsakeQuerySet.as_manager()  # type: ignore[misc]  # a narrower manager than the base's
@@ -178,6 +124,101 @@ class PieceRule(WorkshopRecord):
         return f"{self.piece_name} from {self.garment}"
 
 
+class Together(WorkshopRecord):
+    """These pieces are all cut from one garment, whichever it is."""
+
+    keepsake = models.ForeignKey(Keepsake, models.CASCADE, related_name="together")
+    piece_names: models.JSONField[list[str]] = models.JSONField()
+
+    class Meta:
+        ordering = ["pk"]
+
+    def __str__(self) -> str:
+        return ", ".join(self.piece_names)
+
+
+class DetailPin(WorkshopRecord):
+    """A detail of the cloth that shall show on one copy of a piece, at a named place of it.
+
+    ``spot`` names a mark, notch or edge of the piece; empty means its middle.
+    """
+
+    keepsake = models.ForeignKey(Keepsake, models.CASCADE, related_name="pins")
+    detail = models.ForeignKey(Detail, models.CASCADE, related_name="pins")
+    piece_name = models.CharField(max_length=60)
+    copy = models.PositiveSmallIntegerField(default=0)
+    spot = models.CharField(max_length=80, blank=True)
+    within_mm = models.FloatField(default=5)
+
+    class Meta:
+        ordering = ["pk"]
+        constraints = [
+            models.UniqueConstraint(
+                fields=["keepsake", "piece_name", "copy"], name="pinned_once_a_copy"
+            ),
+            models.CheckConstraint(condition=within("within_mm", 0, 200), name="pin_within"),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.detail} on {self.piece_name}"
+
+
+class StripeMatch(WorkshopRecord):
+    """Two places, each on one copy of a piece, where the stripe or check runs on across the seam."""
+
+    class Direction(models.TextChoices):
+        ALONG = "along", "Along the grain"
+        ACROSS = "across", "Across the grain"
+        BOTH = "both", "Both ways"
+
+    keepsake = models.ForeignKey(Keepsake, models.CASCADE, related_name="matches")
+    a_piece = models.CharField(max_length=60)
+    a_copy = models.PositiveSmallIntegerField(default=0)
+    a_spot = models.CharField(max_length=80, blank=True)
+    b_piece = models.CharField(max_length=60)
+    b_copy = models.PositiveSmallIntegerField(default=0)
+    b_spot = models.CharField(max_length=80, blank=True)
+    direction = models.CharField(max_length=6, choices=Direction, default=Direction.ALONG)
+    within_mm = models.FloatField(default=3)
+
+    class Meta:
+        ordering = ["pk"]
+        constraints = [
+            models.CheckConstraint(
+                condition=Q(direction__in=["along", "across", "both"]),
+                name="match_direction_known",
+            ),
+            models.CheckConstraint(condition=within("within_mm", 0, 200), name="match_within"),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.a_piece} meets {self.b_piece}"
+
+
+class LockedPiece(WorkshopRecord):
+    """One copy of one size that stays where the maker has put it."""
+
+    keepsake = models.ForeignKey(Keepsake, models.CASCADE, related_name="locks")
+    size = models.ForeignKey(PatternSize, models.CASCADE, related_name="+")
+    panel = models.ForeignKey(Panel, models.CASCADE, related_name="locks")
+    piece_name = models.CharField(max_length=60)
+    copy = models.PositiveSmallIntegerField()
+    rotation_deg = models.FloatField()
+    x_mm = models.FloatField()
+    y_mm = models.FloatField()
+
+    class Meta:
+        ordering = ["pk"]
+        constraints = [
+            models.UniqueConstraint(
+                fields=["keepsake", "size", "piece_name", "copy"], name="locked_once_a_copy"
+            )
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.piece_name} {self.copy + 1} on {self.panel}"
+
+
 class SizeCheck(WorkshopRecord):
     """The state and outcome of checking one size for one keepsake."""
 
@@ -192,9 +233,15 @@ class SizeCheck(WorkshopRecord):
         CANNOT = "cannot", "Cannot"
         UNDECIDED = "undecided", "Undecided"
 
+    class Task(models.TextChoices):
+        VERDICT = "verdict", "The verdict"
+        HELPS = "helps", "What would help"
+        BETTER = "better", "A lay more to her wishes"
+
     keepsake = models.ForeignKey(Keepsake, models.CASCADE, related_name="checks")
     size = models.ForeignKey(PatternSize, models.CASCADE, related_name="checks")
     state = models.CharField(max_length=8, choices=State, default=State.WAITING)
+    task = models.CharField(max_length=8, choices=Task, default=Task.VERDICT)
     run = models.PositiveIntegerField(default=0)
     asked_at = models.DateTimeField()
     started_at = models.DateTimeField(null=True)
@@ -208,6 +255,7 @@ class SizeCheck(WorkshopRecord):
     proof: models.JSONField[dict[str, Any] | None] = models.JSONField(null=True)
     unplaced: models.JSONField[list[dict[str, Any]]] = models.JSONField(default=list)
     spare: models.JSONField[dict[str, Any] | None] = models.JSONField(null=True)
+    helps: models.JSONField[list[dict[str, Any]]] = models.JSONField(default=list)
     seconds = models.FloatField(null=True)
     engine = models.CharField(max_length=80, blank=True)
     message = models.CharField(max_length=300, blank=True)
@@ -219,6 +267,9 @@ class SizeCheck(WorkshopRecord):
             models.CheckConstraint(
                 condition=Q(state__in=["waiting", "running", "done", "stopped"]),
                 name="check_state_known",
+            ),
+            models.CheckConstraint(
+                condition=Q(task__in=["verdict", "helps", "better"]), name="check_task_known"
             ),
             models.CheckConstraint(
                 condition=Q(outcome__in=["", "covers", "cannot", "undecided"]),
