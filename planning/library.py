@@ -4,7 +4,7 @@ from django.db import transaction
 
 from planning.drafting.library import built_in_pattern
 from planning.drafting.pieces import DraftPattern
-from planning.drafts import add_size, parts_json, piece_fields, seams_json
+from planning.drafts import add_size, piece_fields, seams_json
 from planning.models import Pattern, PatternPiece
 from shared.models import Workshop
 

@@ -164,7 +164,7 @@ class DetailPin(WorkshopRecord):
 
 
 class StripeMatch(WorkshopRecord):
-    """Two places, each on one copy of a piece, where the stripe or check runs on across the seam."""
+    """Two places on copies of pieces where the stripe or check runs on across the seam."""
 
     class Direction(models.TextChoices):
         ALONG = "along", "Along the grain"
