@@ -5,6 +5,7 @@ from typing import Any, cast
 
 from django.core.exceptions import PermissionDenied
 from django.http import HttpRequest, HttpResponse
+from django.urls import reverse
 
 from shared.models import Member, Workshop
 from shared.units import LengthUnit
@@ -26,6 +27,8 @@ class WorkshopMiddleware:
     def __call__(self, request: HttpRequest) -> HttpResponse:
         if request.user.is_authenticated:
             member = Member.objects.select_related("workshop").filter(user=request.user).first()
+            if member is None and request.path == reverse("log-out"):
+                return self.get_response(request)
             if member is None:
                 raise PermissionDenied("This log-in belongs to no workshop.")
             found = cast(WorkshopRequest, request)

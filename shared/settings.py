@@ -167,4 +167,6 @@ LOGGING = {
     "disable_existing_loggers": False,
     "handlers": {"console": {"class": "logging.StreamHandler"}},
     "root": {"handlers": ["console"], "level": "WARNING"},
+    # how many requests wait their turn is no news to a maker
+    "loggers": {"waitress.queue": {"level": "ERROR"}},
 }

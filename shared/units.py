@@ -89,6 +89,8 @@ def _number(whole: str | None, top: str | None, bottom: str | None, text: str) -
     if top and bottom:
         if int(bottom) == 0:
             raise LengthError(f"“{text.strip()}” has a fraction over nothing.")
+        if whole and (not whole.isdecimal() or int(top) >= int(bottom)):
+            raise LengthError(f"“{text.strip()}” mixes up its numbers. Write it like 18 3/8.")
         value += int(top) / int(bottom)
     return value
 

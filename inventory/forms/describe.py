@@ -1,5 +1,6 @@
 """Describing a garment once there is time: what it is, its cloths, its condition, its label."""
 
+import hashlib
 from collections.abc import Iterator
 from typing import Any
 
@@ -103,8 +104,21 @@ class DescribeForm(FibreRows, LabelFields, forms.ModelForm[Garment]):
                 initial=getattr(garment, f"repeat_{way}_mm"),
             )
 
+        self.state = state_of(garment)
+        self.fields["seen"] = forms.CharField(
+            widget=forms.HiddenInput, required=False, initial=self.state
+        )
+
     def clean(self) -> dict[str, Any]:
         data = super().clean()
+        if data.get("seen") and data["seen"] != self.state:
+            self.data = self.data.copy()
+            self.data["seen"] = self.state
+            self.add_error(
+                None,
+                "This garment was changed elsewhere while this page was open. Nothing is saved "
+                "yet. What you typed stands below: save again to let it replace what is there now.",
+            )
         for name in ("repeat_along_mm", "repeat_across_mm"):
             length = data.get(name)
             if length and not SHORTEST_REPEAT_MM <= length <= LONGEST_REPEAT_MM:
@@ -143,6 +157,14 @@ class DescribeForm(FibreRows, LabelFields, forms.ModelForm[Garment]):
             save_shares(garment, shares, part)
         measure_again(garment)
         return garment
+
+
+def state_of(garment: Garment) -> str:
+    """A short mark of all that the form shows, to see that nothing changed in between."""
+    facts = [getattr(garment, name) for name in DescribeForm.Meta.fields if name != "collection"]
+    facts += [garment.collection_id, garment.label_marks, sorted(shares_of(garment).items())]
+    facts += [garment.repeat_along_mm, garment.repeat_across_mm]
+    return hashlib.sha256(repr(facts).encode()).hexdigest()[:16]
 
 
 def shares_of(garment: Garment) -> dict[str, Shares]:

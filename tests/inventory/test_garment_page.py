@@ -79,6 +79,22 @@ def test_describing_changes_the_advice_and_the_usable_cloth(maker, garment):
     assert after < before  # viscose shrinks, and the panel was measured before washing
 
 
+def test_two_windows_on_one_garment_do_not_overwrite_each_other(maker, garment):
+    address = f"/garments/{garment.pk}/describe/"
+    seen = maker.get(address).context["form"]["seen"].value()
+    facts = {"collection": garment.collection_id, "kind": "shirt", "status": "arrived"}
+    facts |= {"surface": "plain", "name": "First window", "seen": seen}
+    maker.post(address, facts)
+    page = maker.post(address, {**facts, "name": "Second window"})
+    assert "changed elsewhere" in page.content.decode()
+    garment.refresh_from_db()
+    assert garment.name == "First window"
+    again = page.context["form"]["seen"].value()
+    maker.post(address, {**facts, "name": "Second window", "seen": again})
+    garment.refresh_from_db()
+    assert garment.name == "Second window"
+
+
 def test_a_note_is_added_and_never_rewritten(maker, garment):
     facts = {"noted_on": "2026-03-01", "grade": 2, "text": "Collar worn thin."}
     maker.post(f"/garments/{garment.pk}/notes/add/", facts)

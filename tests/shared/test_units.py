@@ -63,3 +63,9 @@ def test_lengths_are_written_for_reading():
     assert format_length(466.725, "cm") == "46.7 cm"
     assert format_length(466.725, "in") == "18 3/8 in"
     assert format_length(25.4 * 24, "in") == "24 in"
+
+
+@pytest.mark.parametrize("text", ["18.5 3/8", "18 19/8", "18 8/8"])
+def test_a_mixed_up_fraction_is_refused(text: str) -> None:
+    with pytest.raises(LengthError, match="mixes up"):
+        parse_length(text, "in")

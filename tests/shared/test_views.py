@@ -46,6 +46,7 @@ def test_a_log_in_without_a_workshop_is_told_so(client, db):
     page = client.get("/")
     assert page.status_code == 403
     assert "belongs to no workshop" in page.content.decode()
+    assert client.post("/log-out/").url == "/log-in/"
 
 
 @pytest.mark.parametrize("method", ["get", "put"])
