@@ -13,6 +13,7 @@ from inventory.choices import PanelShape
 from inventory.measuring.shapes import outline_from
 from inventory.measuring.usable import Place, UsableCloth
 from inventory.models import Panel
+from inventory.stripes import stripes_on
 from shared.units import LengthUnit, format_length
 
 ROOM_MM = 12.0  # round the panel, for its edge and the scale bar
@@ -33,6 +34,7 @@ class PanelDrawing:
     grain: tuple[float, float, float]
     text_mm: float
     units: LengthUnit
+    stripes: str = ""
 
     @property
     def view_box(self) -> str:
@@ -92,12 +94,13 @@ def ring_path(points: Sequence[Sequence[float]]) -> str:
 
 
 def panel_drawing(panel: Panel, cloth: UsableCloth, units: LengthUnit) -> PanelDrawing:
-    """Return the drawing of a panel with its usable region, flaws and details."""
+    """Return the drawing of a panel with its usable region, flaws, details and stripes."""
     plain = bare_drawing(panel.outline_mm, cloth, panel.grain_deg, units)
     return replace(
         plain,
         flaws=tuple((str(f), _place_path(f.points_mm, f.radius_mm)) for f in panel.flaws.all()),
         details=tuple((str(d), _place_path(d.points_mm, d.radius_mm)) for d in panel.details.all()),
+        stripes=stripes_on(panel),
     )
 
 

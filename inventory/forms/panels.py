@@ -1,10 +1,12 @@
 """Panels by tape measure, and the places on them: flaws and details."""
 
+import re
 from typing import Any, ClassVar
 
 from django import forms
 from django.utils import timezone
-from shapely import Polygon
+from shapely import MultiPoint, Point, Polygon
+from shapely.geometry.base import BaseGeometry
 
 from inventory.choices import ClothPart, DetailKind, FlawKind, PanelShape
 from inventory.cloth import cloths_of, measure
@@ -17,6 +19,10 @@ from shared.forms import LengthField
 from shared.units import LengthUnit, parse_length
 
 CORNER_ROWS = 16
+STRIPE_PLACE = {
+    "repeat_x_mm": "A stripe starts at, across",
+    "repeat_y_mm": "A stripe starts at, up",
+}
 GRAINS = ((90.0, "Up and down, along the length"), (0.0, "Sideways"), (45.0, "On the bias"))
 PART_NAMES = (
     "Back",
@@ -32,14 +38,19 @@ PART_NAMES = (
 )
 
 
+NOTHING = re.compile(r"0+([.,]0+)?\s*(mm|cm|m|in|inch|inches|[\"″”])?")
+
+
 class PlaceField(LengthField):
     """A length that may be nothing: how far across or up a place lies."""
 
     def to_python(self, value: Any) -> Any:
-        text = str(value or "").strip()
-        if text in {"0", "0.0", "0,0"}:
-            return 0.0
-        return super().to_python(value)
+        text = "" if value is None else str(value).strip().lower()
+        return 0.0 if NOTHING.fullmatch(text) else super().to_python(text)
+
+
+def _box(outline_mm: list[list[float]]) -> BaseGeometry:
+    return MultiPoint(outline_mm).envelope
 
 
 type CornerRow = tuple[int, forms.BoundField, forms.BoundField]
@@ -107,6 +118,7 @@ class PanelForm(forms.ModelForm[Panel]):
             self.instance.garment, self.instance.workshop = garment, garment.workshop
         self.fields["name"].widget.attrs["list"] = "part-names"
         self._offer_cloths(garment)
+        self._ask_for_a_stripe(garment, units)
         kept = self.instance.measures_mm or {}
         if shape == PanelShape.CORNERS:
             Corners.add(self, units, CORNER_ROWS, kept.get("points", []))
@@ -128,6 +140,15 @@ class PanelForm(forms.ModelForm[Panel]):
         if len(parts) == 1:
             del self.fields["part"]
 
+    def _ask_for_a_stripe(self, garment: Garment, units: LengthUnit) -> None:
+        """Ask where a stripe starts only where the cloth has a repeat."""
+        if garment.repeat_along_mm or garment.repeat_across_mm:
+            for name, label in STRIPE_PLACE.items():
+                kept = getattr(self.instance, name)
+                self.fields[name] = PlaceField(
+                    label=label, unit=units, required=False, initial=kept
+                )
+
     def clean(self) -> dict[str, Any]:
         data = super().clean() or self.cleaned_data
         if any(name.startswith(("measure_", "corner_")) for name in self.changed_data):
@@ -140,7 +161,22 @@ class PanelForm(forms.ModelForm[Panel]):
         self.instance.measures_mm = {k: v for k, v in measures.items() if v is not None}
         if not self.errors:
             self._draw()
+        if not self.errors:
+            self._place_the_stripe(data)
         return data
+
+    def _place_the_stripe(self, data: dict[str, Any]) -> None:
+        """Both lengths or neither, and on the panel."""
+        if STRIPE_PLACE.keys() - self.fields.keys():
+            return
+        place: list[Any] = [data.get(name) for name in STRIPE_PLACE]
+        for name, length, other in zip(STRIPE_PLACE, place, reversed(place), strict=True):
+            if length is None and other is not None:
+                self.add_error(name, "The place of a stripe needs both lengths.")
+        if None not in place and not _box(self.instance.outline_mm).covers(Point(place)):
+            self.add_error("repeat_x_mm", "This place lies off the panel. Check the unit.")
+        if not self.errors:
+            self.instance.repeat_x_mm, self.instance.repeat_y_mm = place
 
     def _draw(self) -> None:
         try:
@@ -159,6 +195,10 @@ class PanelForm(forms.ModelForm[Panel]):
         super()._post_clean()  # type: ignore[misc]
         if not self.errors:
             measure(self.instance)
+
+    @property
+    def stripe_fields(self) -> list[forms.BoundField]:
+        return [self[name] for name in STRIPE_PLACE if name in self.fields]
 
     @property
     def measure_fields(self) -> list[forms.BoundField]:
@@ -187,6 +227,15 @@ def sketch_measures(shape: str, typed: dict[str, str], units: LengthUnit) -> dic
             ]
         }
     return {m.key: length(f"measure_{m.key}") for m in MEASURES.get(shape, ())}
+
+
+def sketch_place(typed: dict[str, str], units: LengthUnit) -> tuple[float, float] | None:
+    """The typed place of a stripe, or None while it is not whole; raises LengthError."""
+    texts = [typed.get(name, "").strip() for name in STRIPE_PLACE]
+    if not all(texts):
+        return None
+    across, up = (0.0 if NOTHING.fullmatch(text) else parse_length(text, units) for text in texts)
+    return across, up
 
 
 MARK_ROWS = 8

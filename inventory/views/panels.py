@@ -1,22 +1,33 @@
+from dataclasses import replace
+
 from django.contrib import messages
 from django.db import transaction
 from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
 from django.views.decorators.http import require_GET, require_POST
+from shapely import Polygon
 
 from inventory.choices import PanelShape
 from inventory.cloth import measure, shrinkage_for, usable_of
 from inventory.drawing import bare_drawing, panel_drawing, shape_picture
-from inventory.forms.panels import PART_NAMES, PanelForm, PlaceForm, sketch_measures
+from inventory.forms.panels import (
+    PART_NAMES,
+    PanelForm,
+    PlaceForm,
+    sketch_measures,
+    sketch_place,
+)
+from inventory.measuring.rings import Ring
 from inventory.measuring.shapes import outline_from
 from inventory.measuring.usable import usable_cloth
 from inventory.models import Detail, Flaw, Panel
+from inventory.stripes import is_unmeasured, origin_of, repeat_of, stripe_path
 from inventory.timeline import notes_on
 from inventory.views.rows import garment_for, panel_for
 from shared.errors import ClothError
 from shared.middleware import WorkshopRequest
-from shared.units import MM_PER
+from shared.units import LONGEST_MM, MM_PER, LengthUnit
 
 
 def add_panel(request: WorkshopRequest, pk: int) -> HttpResponse:
@@ -81,7 +92,23 @@ def sketch(request: WorkshopRequest) -> HttpResponse:
         return render(request, "inventory/panel_form.html#sketch", part)
     cloth = usable_cloth(outline, grain_deg=grain_deg)
     drawing = bare_drawing(outline, cloth, grain_deg, request.units)
+    drawing = replace(drawing, stripes=_typed_stripes(typed, outline, grain_deg, request.units))
     return render(request, "inventory/panel_form.html#sketch", {"drawing": drawing, "cloth": cloth})
+
+
+def _typed_stripes(
+    typed: dict[str, str], outline: Ring, grain_deg: float, units: LengthUnit
+) -> str:
+    """The stripes as typed so far; nothing while they cannot be drawn."""
+    try:
+        along, across = (float(typed.get(name) or 0) or None for name in ("along", "across"))
+        place = sketch_place(typed, units)
+    except (ClothError, ValueError):
+        return ""
+    is_sound = all(each is None or 1 <= each <= LONGEST_MM for each in (along, across))
+    if place is None or not is_sound:
+        return ""
+    return stripe_path(Polygon(outline), grain_deg, (along, across), place)
 
 
 @require_GET
@@ -96,6 +123,9 @@ def panel(request: WorkshopRequest, pk: int) -> HttpResponse:
             "garment": row.garment,
             "cloth": cloth,
             "drawing": panel_drawing(row, cloth, request.units),
+            "repeat": repeat_of(row),
+            "needs_stripe": repeat_of(row) is not None and origin_of(row) is None,
+            "needs_repeat": is_unmeasured(row),
             "timeline": notes_on(row, request.units),
             "nav": "garments",
         },
