@@ -1,8 +1,8 @@
-"""Runs a size check and keeps what it finds.
+"""Asks for size checks and runs them, one at a time, until each has its answer.
 
 The check's own row is the truth about its state. A run is named by its number: a newer run, a stop
-or a crash makes the older one give up, and nothing of it is saved. A lay that was found is kept
-while it still holds, and *covers* is stored only with a lay that was verified here once more.
+or a crash makes the older one give up, and nothing of it is saved. What is found is kept by
+``planning.laying``.
 """
 
 import logging
@@ -10,28 +10,20 @@ import time
 from collections.abc import Sequence
 from datetime import datetime, timedelta
 from functools import partial
-from typing import Any
 
 from django.db import transaction
 from django.db.models import F, Q
 from django.utils import timezone
 
 from planning.coverage.check import check
-from planning.coverage.cover_file import verdict_to_json
 from planning.coverage.fingerprint import fingerprint
-from planning.coverage.problem import Placement as CoverPlacement
 from planning.coverage.problem import Problem, ProblemError
-from planning.coverage.verdict import Progress, Verdict
+from planning.coverage.verdict import Progress
 from planning.coverage.verify import faults_of
-from planning.models import (
-    SILENT_AFTER,
-    Keepsake,
-    Lay,
-    PatternSize,
-    Placement,
-    SizeCheck,
-)
-from planning.problems import Cloth, cloth_of, problem_of
+from planning.lay_rules import rules_for
+from planning.laying import BUSY, better_of, keep_verdict, known_lay
+from planning.models import SILENT_AFTER, Keepsake, PatternSize, SizeCheck
+from planning.problems import cloth_of, nothing_to_cut, problem_of, too_much
 
 log = logging.getLogger(__name__)
 BUDGET_S = 20.0
@@ -39,11 +31,16 @@ LONG_BUDGET_S = 120.0
 TELL_EVERY_S = 0.5
 STEADY_S = 3.0  # spent on a lay that stands further from the edges
 FORGOTTEN_AFTER = timedelta(minutes=5)
-BUSY = (SizeCheck.State.WAITING, SizeCheck.State.RUNNING)
+BROKE_OFF = "ended early"  # how the coverage room says that a search did not use its time
 
 
 @transaction.atomic
-def ask(keepsake: Keepsake, sizes: Sequence[PatternSize], budget_s: float = BUDGET_S) -> None:
+def ask(
+    keepsake: Keepsake,
+    sizes: Sequence[PatternSize],
+    budget_s: float = BUDGET_S,
+    task: str = SizeCheck.Task.VERDICT,
+) -> None:
     """Ask for the sizes to be checked, smallest first. A check that is under way starts again."""
     for size in sorted(sizes, key=lambda size: size.height_mm):
         row, _ = SizeCheck.objects.get_or_create(
@@ -52,10 +49,10 @@ def ask(keepsake: Keepsake, sizes: Sequence[PatternSize], budget_s: float = BUDG
             size=size,
             defaults={"asked_at": timezone.now()},
         )
-        _queue(row, budget_s)
+        _queue(row, budget_s, task)
 
 
-def _queue(row: SizeCheck, budget_s: float) -> None:
+def _queue(row: SizeCheck, budget_s: float, task: str) -> None:
     """Give the row a new run and hand it to the worker once that is saved."""
     SizeCheck.objects.filter(pk=row.pk).update(
         state=SizeCheck.State.WAITING,
@@ -64,7 +61,8 @@ def _queue(row: SizeCheck, budget_s: float) -> None:
         started_at=None,
         heard_at=None,
         budget_s=budget_s,
-        placed=0,
+        task=task,
+        placed=F("placed") if task != SizeCheck.Task.VERDICT else 0,
         message="",
     )
     row.refresh_from_db(fields=["run"])
@@ -90,7 +88,7 @@ def take_up_again(now: datetime) -> int:
             # only one of several callers wins the row
             won = SizeCheck.objects.filter(silent, pk=row.pk, run=row.run)
             if won.update(state=SizeCheck.State.WAITING):
-                _queue(row, row.budget_s)
+                _queue(row, row.budget_s, row.task)
                 count += 1
     forgotten = Q(state=SizeCheck.State.WAITING, asked_at__lt=now - FORGOTTEN_AFTER)
     for row in SizeCheck.objects.filter(forgotten):
@@ -137,9 +135,14 @@ def run(pk: int, number: int) -> None:
 def _run(row: SizeCheck) -> None:
     cloth = cloth_of(row.keepsake)
     if not cloth.panels:
-        _give_up(row, "No panel is measured yet, so there is nothing to check.")
+        _give_up(row, nothing_to_cut(row.keepsake))
         return
-    problem = problem_of(row.keepsake, row.size, cloth)
+    rules = rules_for(row.keepsake, row.size, cloth.rows)
+    too_large = too_much(row.keepsake, row.size, cloth)
+    for remark in [too_large, *rules.stops] if too_large else rules.stops:
+        _give_up(row, remark.words)
+        return
+    problem = problem_of(row.keepsake, row.size, cloth, rules)
     SizeCheck.objects.filter(pk=row.pk, run=row.run).update(pieces=len(problem.copies()))
     listener = _Listener(row)
     kept = known_lay(row, cloth)
@@ -152,7 +155,24 @@ def _run(row: SizeCheck) -> None:
         stop=listener.is_over,
         steady_seconds=0 if holds else STEADY_S,  # a lay she may cut by is not moved
     )
-    _keep(row, cloth, problem, verdict)
+    verdict = better_of(problem, verdict, kept)
+    message = _sentences(verdict.notes, is_waiting=rules.waits and verdict.verdict != "covers")
+    keep_verdict(row, cloth, problem, verdict, message=message, waits=rules.waits)
+
+
+def _sentences(notes: Sequence[str], *, is_waiting: bool) -> str:
+    """What went wrong on the way, in words for the maker."""
+    words = []
+    if is_waiting:
+        words.append("Some panels wait for their stripes to be measured, and were not counted.")
+    if any(BROKE_OFF in note for note in notes):
+        words.append(
+            "A search broke off before its time, so less was tried than there was time for. "
+            "Check again."
+        )
+    rest = [note for note in dict.fromkeys(notes) if BROKE_OFF not in note]
+    words += [f"{note[:1].upper()}{note[1:].rstrip('.')}." for note in rest]
+    return " ".join(words)
 
 
 class _Listener:
@@ -171,87 +191,6 @@ class _Listener:
 
     def is_over(self) -> bool:
         return self.over
-
-
-def known_lay(row: SizeCheck, cloth: Cloth) -> list[CoverPlacement] | None:
-    """The lay found before, whole or in part, for the engine to begin from; None if there is none.
-
-    What of it no longer holds, the engine leaves out; so a part of a lay never gets worse.
-    """
-    lay = Lay.objects.filter(check_row=row).first()
-    if lay is None:
-        return None
-    return [
-        CoverPlacement(
-            piece=p.piece_name,
-            copy=p.copy,
-            panel=cloth.name_of(p.panel_id),
-            mirrored=p.is_mirrored,
-            rotation_deg=p.rotation_deg,
-            translation=(p.x_mm, p.y_mm),
-            outline=tuple((x, y) for x, y in p.outline_mm),
-        )
-        for p in lay.placements.all()
-    ]
-
-
-@transaction.atomic
-def _keep(row: SizeCheck, cloth: Cloth, problem: Problem, verdict: Verdict) -> None:
-    """Save the outcome and its lay together, unless a newer run has begun."""
-    outcome = verdict.verdict
-    if outcome == "covers" and faults_of(problem, verdict.placements):
-        outcome = "undecided"  # a lay that fails here is no lay, whatever the engine said
-    answer = verdict_to_json(verdict)
-    saved = SizeCheck.objects.filter(pk=row.pk, run=row.run, state=SizeCheck.State.RUNNING).update(
-        state=SizeCheck.State.DONE,
-        finished_at=timezone.now(),
-        outcome=outcome,
-        fingerprint=fingerprint(problem),
-        proof=answer["proof"],
-        unplaced=answer["unplaced"],
-        spare=answer["spare"],
-        placed=len(verdict.placements),
-        seconds=verdict.seconds,
-        engine=verdict.engine,
-        message=" ".join(verdict.notes)[:300],
-    )
-    if saved:
-        _keep_lay(row, cloth, problem, verdict, is_whole=outcome == "covers")
-
-
-def _keep_lay(
-    row: SizeCheck, cloth: Cloth, problem: Problem, verdict: Verdict, *, is_whole: bool
-) -> None:
-    Lay.objects.filter(check_row=row).delete()
-    if not verdict.placements:
-        return
-    lay = Lay.objects.create(
-        workshop=row.workshop,
-        check_row=row,
-        fingerprint=fingerprint(problem),
-        is_whole=is_whole,
-    )
-    Placement.objects.bulk_create(
-        Placement(
-            workshop=row.workshop,
-            lay=lay,
-            panel=cloth.rows[placement.panel],
-            **_fields(placement),
-        )
-        for placement in verdict.placements
-    )
-
-
-def _fields(placement: CoverPlacement) -> dict[str, Any]:
-    return {
-        "piece_name": placement.piece,
-        "copy": placement.copy,
-        "is_mirrored": placement.mirrored,
-        "rotation_deg": placement.rotation_deg,
-        "x_mm": placement.translation[0],
-        "y_mm": placement.translation[1],
-        "outline_mm": [list(point) for point in placement.outline],
-    }
 
 
 def _give_up(row: SizeCheck, words: str) -> None:

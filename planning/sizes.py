@@ -33,6 +33,12 @@ class SizeRow:
     def covers(self) -> bool:
         return self.word == SizeCheck.Outcome.COVERS
 
+    @property
+    def is_being_checked(self) -> bool:
+        """Whether its verdict is being looked for again, whatever it was before."""
+        check = self.check
+        return check is not None and check.is_busy and check.task == SizeCheck.Task.VERDICT
+
 
 @dataclass(frozen=True, slots=True)
 class Sizes:
@@ -52,7 +58,7 @@ class Sizes:
 
     @property
     def largest_covered(self) -> SizeRow | None:
-        covered = [row for row in self.rows if row.covers]
+        covered = [row for row in self.rows if row.covers and not row.is_being_checked]
         return max(covered, key=lambda row: row.size.height_mm) if covered else None
 
 

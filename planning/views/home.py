@@ -5,6 +5,7 @@ from django.views.decorators.http import require_GET
 
 from inventory.models import Garment
 from planning.drafting.figure import figure
+from planning.lay_rules import ROWS
 from planning.models import Keepsake, SizeCheck
 from planning.problems import cloth_of
 from planning.sizes import sizes_of
@@ -27,9 +28,7 @@ def home(request: WorkshopRequest) -> HttpResponse:
         .select_related("collection", "pattern", "chosen_size", "workshop")
     )
     checks = SizeCheck.objects.select_related("size")
-    keepsakes = keepsakes.prefetch_related(
-        "left_out", "piece_rules__garment", Prefetch("checks", queryset=checks)
-    )[:6]
+    keepsakes = keepsakes.prefetch_related(*ROWS, Prefetch("checks", queryset=checks))[:6]
     return render(
         request,
         "planning/home.html",

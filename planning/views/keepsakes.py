@@ -10,6 +10,7 @@ from inventory.models import Garment
 from planning import checking
 from planning.drafting.figure import figure
 from planning.forms import KeepsakeForm, RulesForm, age_words
+from planning.lay_rules import ROWS
 from planning.models import Keepsake, PatternPiece, PatternSize, SizeCheck
 from planning.problems import cloth_of
 from planning.safety.cautions import cautions_for
@@ -29,7 +30,7 @@ def keepsakes(request: WorkshopRequest) -> HttpResponse:
         Keepsake.objects.of(request.workshop)
         .here()
         .select_related("collection", "pattern", "chosen_size", "workshop")
-        .prefetch_related("left_out", "piece_rules__garment", Prefetch("checks", queryset=checks))
+        .prefetch_related(*ROWS, Prefetch("checks", queryset=checks))
     )
     shown = [(row, sizes_of(row, cloth_of(row))) for row in rows]
     return render(

@@ -2,6 +2,7 @@
 
 from django.shortcuts import get_object_or_404
 
+from planning.lay_rules import ROWS
 from planning.models import Keepsake, Pattern, PatternSize, SizeCheck
 from shared.models import Workshop
 
@@ -19,13 +20,12 @@ def keepsake_for(workshop: Workshop, pk: int) -> Keepsake:
     rows = Keepsake.objects.of(workshop).select_related(
         "collection", "pattern", "chosen_size", "workshop"
     )
-    rows = rows.prefetch_related("left_out", "checks__size", "piece_rules__garment")
-    return get_object_or_404(rows, pk=pk)
+    return get_object_or_404(rows.prefetch_related("checks__size", *ROWS), pk=pk)
 
 
 def check_for(workshop: Workshop, pk: int) -> SizeCheck:
     rows = SizeCheck.objects.of(workshop).select_related(
         "keepsake__collection", "keepsake__pattern", "keepsake__workshop", "size__pattern"
     )
-    rows = rows.prefetch_related("size__pieces", "keepsake__piece_rules__garment")
-    return get_object_or_404(rows, pk=pk)
+    rules = (f"keepsake__{name}" for name in ROWS)
+    return get_object_or_404(rows.prefetch_related("size__pieces", *rules), pk=pk)

@@ -6,8 +6,9 @@ import pytest
 from django.db import IntegrityError, transaction
 from django.utils import timezone
 
-from inventory.models import Panel
+from inventory.models import Garment, Panel
 from planning import checking
+from planning.coverage.verdict import Verdict
 from planning.coverage.verify import faults_of
 from planning.models import SILENT_AFTER, Lay, Placement, SizeCheck
 from planning.problems import cloth_of, problem_of
@@ -100,10 +101,89 @@ def test_asking_again_with_no_time_at_all_does_not_lose_the_yes(cushion):
 
 
 def test_a_lay_that_fails_here_is_no_lay_whatever_the_engine_says(cushion, monkeypatch):
-    monkeypatch.setattr("planning.checking.faults_of", lambda problem, lay: ["overlap"])
+    monkeypatch.setattr("planning.laying.faults_of", lambda problem, lay: ["overlap"])
     row = ask(cushion)
     assert row.outcome == "undecided"
     assert not Lay.objects.filter(is_whole=True).exists()
+
+
+def half_done(problem, **options):
+    """A check whose searches were both killed before they placed anything."""
+    notes = ("the search 'whole' ended early (signal 9)",) * 2
+    copies = tuple((piece.id, copy) for piece, copy in problem.copies())
+    return Verdict("undecided", (), copies, None, None, 1.0, 0, "none", notes)
+
+
+def test_a_search_that_broke_off_does_not_cost_the_part_that_was_found(cushion, monkeypatch):
+    row = ask(cushion)
+    Placement.objects.filter(copy=1).delete()
+    SizeCheck.objects.update(outcome="undecided")
+    monkeypatch.setattr("planning.checking.check", half_done)
+    row = ask(cushion)
+    assert (row.outcome, row.placed) == ("undecided", 1)
+    assert row.unplaced == [{"piece": "side", "copy": 1}]
+    assert Placement.objects.get().copy == 0
+    assert row.message == (
+        "A search broke off before its time, so less was tried than there was time for. "
+        "Check again."
+    )
+
+
+def test_a_part_that_no_longer_holds_is_not_kept(cushion, monkeypatch):
+    ask(cushion)
+    Placement.objects.filter(copy=1).delete()
+    laid = Placement.objects.get()
+    builders.flaw(Panel.objects.get(), *laid.outline_mm[0], 30)
+    monkeypatch.setattr("planning.checking.check", half_done)
+    assert ask(cushion).placed == 0
+    assert not Placement.objects.exists()
+
+
+def test_nothing_is_proven_impossible_while_a_panel_waits_for_its_stripes(cushion):
+    Garment.objects.update(surface="stripe", repeat_along_mm=30)
+    cushion.matches.create(
+        workshop=cushion.workshop, a_piece="side", a_copy=0, b_piece="side", b_copy=1
+    )
+    row = ask(cushion)
+    assert (row.outcome, row.proof) == ("undecided", None)
+    assert "wait for their stripes" in row.message
+    Panel.objects.update(repeat_x_mm=0, repeat_y_mm=0)
+    assert ask(cushion).outcome == "covers"
+
+
+def test_a_rule_that_cannot_be_read_stops_the_check_with_a_sentence(cushion):
+    ask(cushion)
+    pocket = builders.detail(Panel.objects.get(), [[10, 10], [60, 10], [60, 60]])
+    cushion.pins.create(
+        workshop=cushion.workshop, detail=pocket, piece_name="side", copy=0, spot="tail"
+    )
+    row = ask(cushion)
+    assert (row.state, row.outcome) == ("stopped", "covers")
+    assert row.message == "“side” has no place called “tail” in this size."
+    assert sizes_of(cushion, cloth_of(cushion)).rows[0].is_out_of_date
+
+
+@pytest.mark.parametrize("is_left_out", [True, False])
+def test_a_check_without_cloth_says_why(cushion, is_left_out):
+    if is_left_out:
+        cushion.left_out.add(Garment.objects.get())
+    else:
+        Panel.objects.all().delete()
+    words = ask(cushion).message
+    assert ("left out, cut or returned" in words) is is_left_out
+    assert ("No panel is measured" in words) is not is_left_out
+
+
+def test_too_many_panels_are_refused_with_what_to_do(cushion, monkeypatch):
+    monkeypatch.setattr("planning.problems.MOST_PANELS", 0)
+    assert "Leave out the garments" in ask(cushion).message
+
+
+def test_the_largest_is_not_named_while_it_is_being_checked(cushion):
+    row = ask(cushion)
+    assert sizes_of(cushion, cloth_of(cushion)).largest_covered
+    SizeCheck.objects.filter(pk=row.pk).update(state="running")
+    assert not sizes_of(cushion, cloth_of(cushion)).largest_covered
 
 
 def test_a_run_that_is_no_longer_wanted_changes_nothing(cushion):

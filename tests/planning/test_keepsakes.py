@@ -103,7 +103,7 @@ def test_the_lay_is_drawn_and_told_in_a_table(maker, stranger, cushion):
 
 
 def test_an_undecided_lay_never_reads_as_a_yes(maker, cushion, monkeypatch):
-    monkeypatch.setattr("planning.checking.faults_of", lambda problem, lay: ["overlap"])
+    monkeypatch.setattr("planning.laying.faults_of", lambda problem, lay: ["overlap"])
     maker.post(f"/keepsakes/{cushion.pk}/check/")
     for address in (cushion.get_absolute_url(), SizeCheck.objects.get().get_absolute_url()):
         page = maker.get(address).content.decode()
@@ -243,7 +243,7 @@ def test_a_lay_on_many_panels_asks_no_more_than_one_on_few(
         first = lay.placements.first()
         first.pk, first.copy, first.panel = None, 10 + number, other
         first.save()
-    with django_assert_max_num_queries(26):
+    with django_assert_max_num_queries(30):
         page = maker.get(SizeCheck.objects.get().get_absolute_url())
     assert len(page.context["panels"]) == 7
 
@@ -253,8 +253,8 @@ def test_lists_ask_the_database_no_more_than_they_must(
 ):
     maker.post(f"/keepsakes/{cushion.pk}/check/")
     for address, most in (
-        (cushion.get_absolute_url(), 24),
-        (SizeCheck.objects.get().get_absolute_url(), 26),
+        (cushion.get_absolute_url(), 28),
+        (SizeCheck.objects.get().get_absolute_url(), 30),
     ):
         with django_assert_max_num_queries(most):
             maker.get(address)
