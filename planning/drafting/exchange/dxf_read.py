@@ -1,0 +1,172 @@
+"""Reading the pieces of a DXF drawing: blocks by the layers of ASTM D6673, or plain closed lines.
+
+METRIC is read as millimetres and ENGLISH as inches, as public readers do.
+"""
+
+from collections import Counter
+from collections.abc import Iterable, Sequence
+
+from ezdxf.document import Drawing
+
+from planning.drafting.exchange.checked import MOST_POINTS, clean_name, found_of
+from planning.drafting.exchange.dxf_layers import BOUNDARY, CHECK_LAYER, NOT_NEEDED, READ, WORDS
+from planning.drafting.exchange.dxf_lines import Drawn, drawn_of, rings_of
+from planning.drafting.exchange.dxf_marks import grain_deg, marks_of
+from planning.drafting.exchange.dxf_rings import piece_rings
+from planning.drafting.exchange.dxf_text import document_of
+from planning.drafting.exchange.dxf_words import (
+    keyed,
+    labels,
+    quantity_of,
+    remarks,
+    size_of,
+)
+from planning.drafting.exchange.found import Found, FoundPiece, PatternFileError
+from planning.drafting.exchange.outlines import Outline, pieces_among
+
+MM_PER_INSUNITS = {1: 25.4, 4: 1.0, 5: 10.0, 6: 1000.0}  # DXF reference, header variable $INSUNITS
+UNIT_WORDS = {1.0: "millimetres", 10.0: "centimetres", 25.4: "inches", 1000.0: "metres"}
+SAID_UNITS = {"metric": 1.0, "english": 25.4}
+PILE_NOTE = (
+    "A grain line in this kind of file has no head: on cloth with a pile, check which way it runs."
+)
+UNIT_NOTE = "The file does not say its unit: millimetres were assumed. Check a length with a tape."
+
+
+def read_dxf(data: bytes, mm_per_unit: float | None = None) -> Found:
+    """Return the pieces of a drawing; ``mm_per_unit`` overrides the unit that the file gives.
+
+    Raises PatternFileError for a file that is unsound, cut off or without a closed boundary.
+    """
+    document, notes = document_of(data)
+    said = keyed(drawn_of(document.modelspace().query("TEXT MTEXT"), "", "the drawing", 1.0).words)
+    scale, words, is_sure = _unit(document, said, mm_per_unit)
+    blocks = [
+        drawn_of(block, block.name, f"the block “{clean_name(block.name)}”", scale)
+        for block in document.blocks
+        if not block.name.startswith(("*", "$"))
+    ]
+    model = drawn_of(document.modelspace(), "", "the drawing", scale)
+    _refuse_too_many([*blocks, model])
+    pieces, block_notes = _block_pieces(blocks, said)
+    if not pieces:
+        pieces, block_notes = _plain_pieces(model)
+    else:
+        block_notes += _left_out(model, "outside the blocks", read=())
+    if not is_sure:
+        notes.append(UNIT_NOTE)
+    if any(piece.has_grain for piece in pieces):
+        notes.append(PILE_NOTE)
+    return found_of("dxf", (words, is_sure), pieces, [*notes, *block_notes])
+
+
+def _unit(
+    document: Drawing, said: dict[str, str], mm_per_unit: float | None
+) -> tuple[float, str, bool]:
+    if mm_per_unit is not None:
+        return mm_per_unit, f"{mm_per_unit:g} mm to the unit, as you said", True
+    scale = SAID_UNITS.get(said.get("units", "").lower())
+    if scale is None:
+        scale = MM_PER_INSUNITS.get(document.header.get("$INSUNITS", 0))
+    if scale is None:
+        return 1.0, "millimetres, assumed", False
+    return scale, f"{UNIT_WORDS[scale]}, said by the file", True
+
+
+def _refuse_too_many(layouts: Iterable[Drawn]) -> None:
+    points = sum(
+        len(stroke.points)
+        for drawn in layouts
+        for strokes in drawn.strokes.values()
+        for stroke in strokes
+    )
+    if points > MOST_POINTS:
+        raise PatternFileError(
+            f"The drawing has {points} points; at most {MOST_POINTS} are read. "
+            "Save only the pieces."
+        )
+
+
+def _block_pieces(
+    blocks: Sequence[Drawn], style: dict[str, str]
+) -> tuple[list[FoundPiece], list[str]]:
+    pieces, notes = [], []
+    for drawn in blocks:
+        piece = _piece(drawn, style)
+        name = clean_name(drawn.name)
+        if piece is None:
+            notes.append(
+                f"The block “{name}” has no closed boundary on layer {BOUNDARY}: left out."
+            )
+            continue
+        pieces.append(piece)
+        notes += _left_out(drawn, f"in the block “{name}”", READ)
+    return pieces, notes
+
+
+def _piece(drawn: Drawn, style: dict[str, str]) -> FoundPiece | None:
+    rings = piece_rings(drawn, f"the block “{clean_name(drawn.name)}”")
+    if rings is None:
+        return None
+    said = keyed(drawn.words)
+    count, mirrored, question = quantity_of(said.get("quantity"))
+    grain = grain_deg(drawn)
+    marks = marks_of(drawn, rings.seam or rings.outline, labels(drawn.words), rings.fold)
+    notes = [*rings.notes, question, *remarks(drawn.words)]
+    return FoundPiece(
+        name=said.get("piece name") or clean_name(drawn.name) or "piece",
+        size=size_of(said, drawn.name) or style.get("sample size", ""),
+        outline=rings.outline,
+        line="cut",
+        seam_line=rings.seam,
+        count=count,
+        mirrored=mirrored,
+        grain_deg=90.0 if grain is None else grain,
+        has_grain=grain is not None,
+        notches=marks.notches,
+        marks=marks.marks,
+        lines=marks.lines,
+        is_unfolded=rings.fold is not None,
+        notes=tuple(note for note in notes if note),
+    )
+
+
+def _plain_pieces(model: Drawn) -> tuple[list[FoundPiece], list[str]]:
+    """The closed lines of a drawing without blocks, on whatever layer."""
+    outlines: list[Outline] = []
+    still_open: Counter[str] = Counter()
+    for layer, strokes in model.strokes.items():
+        if layer == CHECK_LAYER:
+            continue
+        rings, open_lines = rings_of(strokes)
+        still_open[layer] += len(open_lines)
+        for closed in rings:
+            place = f"closed line number {len(outlines) + 1}, layer “{layer}”"
+            gap = f"The outline missed closing by {closed.gap_mm:.1f} mm and was closed."
+            outlines.append(Outline(closed.ring, "", place, (gap,) if closed.gap_mm else ()))
+    opened = [f"{count} on layer “{layer}”" for layer, count in still_open.items() if count]
+    if opened and not outlines:
+        raise PatternFileError(
+            f"No outline is closed; open lines: {', '.join(opened[:8])}. Join each outline's ends "
+            "and save the file again."
+        )
+    pieces, notes = pieces_among(outlines)
+    if opened:
+        notes.append(f"Open lines were left out: {', '.join(opened)}.")
+    return pieces, [*notes, *remarks(model.words), *_left_out(model, "in the drawing", None)]
+
+
+def _left_out(drawn: Drawn, where: str, read: Sequence[str] | None) -> list[str]:
+    """A sentence for each layer, not among those ``read``, that was passed by; None reads all."""
+    counts: Counter[str] = Counter()
+    for layer, strokes in drawn.strokes.items():
+        if read is not None and layer not in (*read, *NOT_NEEDED):
+            counts[layer] += len(strokes)
+    for (layer, _), count in drawn.unread.items():
+        counts[layer] += count
+    return [
+        f"Left out {where}: {count} on layer “{clean_name(layer)}”"
+        f"{f' ({WORDS[layer]})' if layer in WORDS else ''}."
+        for layer, count in sorted(counts.items())
+        if count
+    ]
