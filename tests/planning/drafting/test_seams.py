@@ -9,7 +9,13 @@ from planning.drafting.bear import bear
 from planning.drafting.bear_seams import SEAMS
 from planning.drafting.errors import SeamNameError
 from planning.drafting.measures import CHARACTERS
-from planning.drafting.seams import walk, walk_seam
+from planning.drafting.seams import (
+    HAND_DRAWN_TOLERANCE_MM,
+    SeamWalk,
+    unsewn_edges,
+    walk,
+    walk_seam,
+)
 from planning.drafting.sewing import Seam, Stretch
 
 
@@ -70,3 +76,62 @@ def test_ease_lets_one_side_be_longer_but_not_shorter() -> None:
 def test_a_seam_to_a_piece_that_is_not_there_is_refused() -> None:
     with pytest.raises(SeamNameError, match="tail"):
         walk(bear(300), (Seam("tail", (Stretch("tail", "rim"),), (Stretch("leg", "foot"),)),))
+
+
+def test_a_failing_seam_says_the_place_and_the_amount() -> None:
+    size = bear(300)
+    foot, opening = Stretch("leg", "foot"), Stretch("leg", "opening")
+    said = "“foot” of “leg” is 24.4 mm too long for “opening” of “leg”."
+    assert walk_seam(size, Seam("sole", (foot,), (opening,))).text.endswith(said)
+    assert walk_seam(size, Seam("sole", (opening,), (foot,))).text.endswith(said)
+
+
+def test_the_amount_is_what_the_ease_leaves() -> None:
+    size = bear(300)
+    foot, opening = Stretch("leg", "foot"), Stretch("leg", "opening")
+    walked = walk_seam(size, Seam("eased", (foot,), (opening,), ease_pct=(0, 10)))
+    over_mm = walked.a_mm - 1.1 * walked.b_mm
+    assert f"is {over_mm:.1f} mm too long for" in walked.text
+    asked = walk_seam(size, Seam("eased", (foot,), (opening,), ease_pct=(60, 80)))
+    under_mm = 1.6 * asked.b_mm - asked.a_mm
+    assert f"“opening” of “leg” is {under_mm:.1f} mm too long for “foot”" in asked.text
+
+
+def test_a_side_of_several_stretches_names_them_all() -> None:
+    seam = Seam(
+        "neck",
+        (Stretch("body front", "neck", 2), Stretch("body back", "neck", 2)),
+        (Stretch("head side", "neck"),),
+    )
+    assert "“neck” of “body front” (2 times) with “neck” of “body back” (2 times) is" in (
+        walk_seam(bear(300), seam).text
+    )
+
+
+def test_a_walk_without_its_sides_still_has_its_sentence() -> None:
+    walked = SeamWalk("sole", 50.0, 40.0, 10.0, (0, 0), ok=False)
+    assert walked.text == (
+        "sole: 50.0 mm against 40.0 mm, 10.0 mm longer, more than the ease allows."
+    )
+
+
+def test_a_hand_drawn_seam_may_be_a_millimetre_and_a_half_off() -> None:
+    size = bear(300)
+    foot, opening = Stretch("leg", "foot"), Stretch("leg", "opening")
+    least = 100 * (walk_seam(size, Seam("", (foot,), (opening,))).a_mm - 1.4)
+    ease = least / size.piece("leg").stretch_mm("opening") - 100
+    near = Seam("near", (foot,), (opening,), ease_pct=(0, ease))
+    assert not walk_seam(size, near).ok
+    assert walk_seam(size, near, HAND_DRAWN_TOLERANCE_MM).ok
+
+
+def test_the_bear_has_no_unsewn_edge() -> None:
+    assert unsewn_edges(bear(300), SEAMS) == ()
+
+
+def test_edges_that_are_in_no_seam_are_named_but_openings_are_not() -> None:
+    size = bear(300)
+    loose = unsewn_edges(size, ())
+    assert ("arm outer", "opening") not in loose
+    assert ("paw pad", "rim") in loose
+    assert len(loose) == sum(len(piece.edges) - bool(piece.opening) for piece in size)
