@@ -31,7 +31,8 @@ class Spare:
 
     `holds_to_inset_mm`: every panel edge may lie this much further in, and every flaw reach this
     much further out, and the same lay still keeps its margins. `holds_to_shrink_pct`: the panels
-    may shrink by this much both ways, flaws with them, and the same lay still keeps them.
+    may shrink by this much both ways, flaws with them, and the same lay, moved as a whole on each
+    panel, still keeps them.
     """
 
     used_mm2: float
