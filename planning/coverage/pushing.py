@@ -12,6 +12,7 @@ from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
+from shapely import LineString, MultiLineString
 
 from planning.coverage.contacts import Contacts, Floats, contacts_of, ring_of
 from planning.coverage.problem import Panel, Placement, Problem
@@ -113,7 +114,7 @@ class _Table:
         self._places = [number for number, free in enumerate(is_free) if free]
         self._moves: Floats = np.zeros((len(laid), 2))
         self._push_mm, self._steps = LONGEST_PUSH_MM, 0
-        self._near = list(self._rows(self._moves, math.inf, self._push_mm))
+        self._near = list(self._rows(self._moves, self._slack_mm(), self._push_mm))
         self.least_mm = self._least(self._near)
 
     @property
@@ -138,6 +139,16 @@ class _Table:
         """How far each copy has come."""
         for placement, move in zip(self._laid, self._moves, strict=True):
             yield (placement.piece, placement.copy), move
+
+    def _slack_mm(self) -> float:
+        """A length than which the nearest free piece stands no further from any edge or flaw."""
+        if self._is_mending:
+            return 0.0
+        free = MultiLineString([LineString(self._rings[number]) for number in self._places])
+        edges = MultiLineString(
+            [LineString([*ring, ring[0]]) for ring in (self._edge, *self._flaws)]
+        )
+        return float(free.distance(edges))
 
     def _rows(self, moves: Floats, least_mm: float, push_mm: float) -> Iterator[_Row]:
         """The places that the next push may bring too close, once the rings have moved so."""
