@@ -5,9 +5,9 @@ from typing import Any, ClassVar
 from django import forms
 from django.db import transaction
 
+from inventory.forms.panels import PlaceField
 from inventory.models import Collection, Garment
 from planning.models import Keepsake, Pattern, PieceRule
-from shared.forms import LengthField
 from shared.models import Workshop
 from shared.units import LengthUnit
 
@@ -64,6 +64,7 @@ class KeepsakeForm(forms.ModelForm[Keepsake]):
             self.initial["recipient_age_months"] = _age_band(age)
 
 
+WISHES = ("wants_few_garments", "wants_leftover", "wants_same_cloth", "kept_whole")
 MOST_MM = {"clearance_mm": 50, "edge_margin_mm": 100, "flaw_margin_mm": 100}
 
 
@@ -86,7 +87,17 @@ class RulesForm(forms.ModelForm[Keepsake]):
 
     class Meta:
         model = Keepsake
-        fields = ("left_out", "grain_tolerance_deg")
+        fields = ("left_out", "grain_tolerance_deg", *WISHES)
+        labels: ClassVar = {
+            "wants_few_garments": "Cut into as few garments as can be",
+            "wants_leftover": "Leave the largest piece of cloth over",
+            "wants_same_cloth": "Cut all copies of a piece from one garment",
+            "kept_whole": "Garments to be kept whole if they can be",
+        }
+        help_texts: ClassVar = {
+            "kept_whole": "These are cut only where the others are not enough.",
+        }
+        widgets: ClassVar = {"kept_whole": forms.CheckboxSelectMultiple}
 
     MARGINS: ClassVar = {
         "clearance_mm": "Gap between pieces",
@@ -99,10 +110,10 @@ class RulesForm(forms.ModelForm[Keepsake]):
         garments = Garment.objects.of(self.instance.workshop).here()
         garments = garments.filter(collection=self.instance.collection)
         _only(self, "left_out", garments)
+        _only(self, "kept_whole", garments)
         for name, label in self.MARGINS.items():
-            self.fields[name] = LengthField(
-                label=label, unit=units, initial=getattr(self.instance, name)
-            )
+            kept = self.initial.get(name, getattr(self.instance, name))
+            self.fields[name] = PlaceField(label=label, unit=units, initial=kept)
         self.pieces = {f"piece_{number}": piece for number, piece in enumerate(pieces)}
         rules = list(self.instance.piece_rules.all()) if self.instance.pk else []
         for name, piece in self.pieces.items():
@@ -111,7 +122,9 @@ class RulesForm(forms.ModelForm[Keepsake]):
                 label=piece.capitalize(),
                 required=False,
                 widget=forms.CheckboxSelectMultiple,
-                initial=[rule.garment_id for rule in rules if rule.piece_name == piece],
+                initial=self.initial.get(
+                    name, [rule.garment_id for rule in rules if rule.piece_name == piece]
+                ),
             )
 
     def clean(self) -> dict[str, Any]:
@@ -120,6 +133,10 @@ class RulesForm(forms.ModelForm[Keepsake]):
             if (data.get(name) or 0) > most_mm:
                 self.add_error(name, "That is more than any margin should be. Check the unit.")
         return data
+
+    @property
+    def wish_fields(self) -> list[forms.BoundField]:
+        return [self[name] for name in WISHES]
 
     @property
     def piece_fields(self) -> list[forms.BoundField]:

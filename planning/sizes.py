@@ -6,8 +6,10 @@ A verdict counts only while its fingerprint is that of the cloth, pattern and ru
 from dataclasses import dataclass
 
 from planning.checking import is_current
+from planning.lay_rules import rules_for
 from planning.models import Keepsake, PatternSize, SizeCheck
-from planning.problems import Cloth, problem_of
+from planning.problems import Cloth, problem_of, too_much
+from planning.waiting import Remark
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,6 +62,17 @@ class Sizes:
     def largest_covered(self) -> SizeRow | None:
         covered = [row for row in self.rows if row.covers and not row.is_being_checked]
         return max(covered, key=lambda row: row.size.height_mm) if covered else None
+
+
+def remarks_on(keepsake: Keepsake, sizes: Sizes, cloth: Cloth) -> list[Remark]:
+    """What the maker should know of her rules, once, whichever sizes it concerns."""
+    found: dict[str, Remark] = {}
+    for row in sizes.rows:
+        too_large = too_much(keepsake, row.size, cloth)
+        remarks = rules_for(keepsake, row.size, cloth.rows).remarks
+        for remark in [too_large, *remarks] if too_large else remarks:
+            found.setdefault(remark.words, remark)
+    return sorted(found.values(), key=lambda remark: not remark.stops)
 
 
 def sizes_of(keepsake: Keepsake, cloth: Cloth) -> Sizes:

@@ -1,6 +1,7 @@
 from django.urls import path
 
-from planning.views import keepsakes, lays, patterns
+from planning.lay_urls import LAY_PAGES
+from planning.views import keepsakes, patterns
 
 app_name = "planning"
 
@@ -9,14 +10,13 @@ urlpatterns = [
     path("keepsakes/new/", keepsakes.edit_keepsake, name="new-keepsake"),
     path("keepsakes/<int:pk>/", keepsakes.keepsake, name="keepsake"),
     path("keepsakes/<int:pk>/change/", keepsakes.edit_keepsake, name="edit-keepsake"),
-    path("keepsakes/<int:pk>/rules/", keepsakes.edit_rules, name="rules"),
     path("keepsakes/<int:pk>/sizes/", keepsakes.sizes, name="sizes"),
     path("keepsakes/<int:pk>/check/", keepsakes.check_sizes, name="check-sizes"),
     path("keepsakes/<int:pk>/stop/", keepsakes.stop_checks, name="stop-checks"),
     path("keepsakes/<int:pk>/choose/", keepsakes.choose_size, name="choose-size"),
     path("keepsakes/<int:pk>/remove/", keepsakes.remove_keepsake, name="remove-keepsake"),
     path("keepsakes/<int:pk>/put-back/", keepsakes.put_back_keepsake, name="put-back-keepsake"),
-    path("lays/<int:pk>/", lays.lay, name="lay"),
+    *LAY_PAGES,
     path("patterns/", patterns.patterns, name="patterns"),
     path("patterns/<int:pk>/", patterns.pattern, name="pattern"),
     path("sizes/<int:pk>/", patterns.size, name="size"),

@@ -6,16 +6,18 @@ from django.urls import reverse
 from django.utils import timezone
 from django.views.decorators.http import require_GET, require_POST
 
+from inventory.choices import Consent
 from inventory.models import Garment
 from planning import checking
 from planning.drafting.figure import figure
-from planning.forms import KeepsakeForm, RulesForm, age_words
+from planning.forms import KeepsakeForm, age_words
 from planning.lay_rules import ROWS
-from planning.models import Keepsake, PatternPiece, PatternSize, SizeCheck
-from planning.problems import cloth_of
+from planning.models import Keepsake, PatternSize, SizeCheck
+from planning.pattern_checks import flawed_sizes, hand_faults_of
+from planning.problems import cloth_of, nothing_to_cut
 from planning.safety.cautions import cautions_for
 from planning.safety.tools import TOOL_CAUTIONS
-from planning.sizes import sizes_of
+from planning.sizes import remarks_on, sizes_of
 from planning.views.patterns import PICTURE_MM
 from planning.views.rows import keepsake_for
 from shared.middleware import WorkshopRequest
@@ -61,32 +63,22 @@ def edit_keepsake(request: WorkshopRequest, pk: int | None = None) -> HttpRespon
     )
 
 
-def edit_rules(request: WorkshopRequest, pk: int) -> HttpResponse:
-    row = keepsake_for(request.workshop, pk)
-    names = PatternPiece.objects.of(request.workshop).filter(size__pattern=row.pattern)
-    pieces = list(dict.fromkeys(names.order_by("position").values_list("name", flat=True)))
-    form = RulesForm(request.POST or None, instance=row, units=request.units, pieces=pieces)
-    if request.method == "POST" and form.is_valid():
-        form.save()
-        messages.success(request, "Saved. Check the sizes again: the rules have changed.")
-        return redirect(row)
-    return render(
-        request, "planning/rules.html", {"form": form, "keepsake": row, "nav": "keepsakes"}
-    )
-
-
 @require_GET
 def keepsake(request: WorkshopRequest, pk: int) -> HttpResponse:
     row = keepsake_for(request.workshop, pk)
     cloth = cloth_of(row)
+    found = sizes_of(row, cloth)
     garments = Garment.objects.of(request.workshop).here().filter(collection=row.collection)
     return render(
         request,
         "planning/keepsake.html",
         {
             "keepsake": row,
-            "sizes": sizes_of(row, cloth),
+            "sizes": found,
             "cloth": cloth,
+            "flawed_sizes": flawed_sizes(row.pattern),
+            "nothing_to_cut": "" if cloth.panels else nothing_to_cut(row),
+            "remarks": remarks_on(row, found, cloth),
             "cautions": cautions_for(row.recipient_age_months, row.kept_for),
             "tools": TOOL_CAUTIONS,
             "age_words": age_words(row.recipient_age_months),
@@ -113,8 +105,11 @@ def sizes(request: WorkshopRequest, pk: int) -> HttpResponse:
 def check_sizes(request: WorkshopRequest, pk: int) -> HttpResponse:
     row = keepsake_for(request.workshop, pk)
     if not cloth_of(row).panels:
-        messages.error(request, "No panel is measured yet. Measure one, then check the sizes.")
+        messages.error(request, nothing_to_cut(row))
         return redirect(row)
+    if faults := hand_faults_of(row.pattern):
+        messages.error(request, f"{faults[0].text} Mend the pattern first.")
+        return redirect(row.pattern)
     wanted = list(PatternSize.objects.of(request.workshop).filter(pattern=row.pattern))
     if one := request.POST.get("size"):
         wanted = [size for size in wanted if str(size.pk) == one]
@@ -136,6 +131,9 @@ def stop_checks(request: WorkshopRequest, pk: int) -> HttpResponse:
 def choose_size(request: WorkshopRequest, pk: int) -> HttpResponse:
     """Settle on a size, which only a size that is covered today can be."""
     row = keepsake_for(request.workshop, pk)
+    if row.collection.cut_consent == Consent.NO:
+        messages.error(request, "The giver does not allow cutting, so no size can be chosen.")
+        return redirect(row)
     size = get_object_or_404(
         PatternSize.objects.of(request.workshop).filter(pattern=row.pattern),
         pk=chosen if (chosen := request.POST.get("size", "")).isdecimal() else 0,
