@@ -15,6 +15,7 @@ from inventory.forms.garments import free_tag, save_photo
 from inventory.models import Collection, ConditionNote, Detail, Flaw, Garment, Panel
 from inventory.photos import prepared
 from planning import checking
+from planning.demo_patterns import add_pattern
 from planning.demo_words import PASSWORD, USERNAME
 from planning.library import give_built_in
 from planning.models import Keepsake, Pattern
@@ -35,6 +36,8 @@ def load_demo() -> bool:
     user = User.objects.create_user(USERNAME, password=PASSWORD)
     Member.objects.create(user=user, workshop=workshop)
     pattern = give_built_in(workshop)
+    for each in facts["patterns"]:
+        add_pattern(workshop, each)
     collections = {each["key"]: _collection(workshop, each) for each in facts["collections"]}
     for each in facts["keepsakes"]:
         _keepsake(collections[each["collection"]], pattern, each)

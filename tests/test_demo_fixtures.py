@@ -36,7 +36,8 @@ from planning.coverage.problem import Panel as CoverPanel
 from planning.coverage.problem import Piece, Problem
 from planning.demo_data import load_demo
 from planning.drafting.library import built_in_pattern
-from planning.models import Keepsake
+from planning.models import Keepsake, Pattern
+from planning.pattern_checks import findings_of
 from planning.problems import cloth_of
 from planning.problems import problem_of as asked_of
 
@@ -262,3 +263,13 @@ def test_the_workshop_loads_once_and_whole(db: None) -> None:
     assert Photo.objects.count() == len(photos())
     assert Keepsake.objects.count() == 3
     assert not load_demo()
+
+
+@pytest.mark.django_db
+def test_the_workshops_own_pattern_meets_at_every_seam() -> None:
+    load_demo()
+    owl = Pattern.objects.get(name="Barn owl")
+    for size in owl.sizes.prefetch_related("pieces"):
+        found = findings_of(size, owl)
+        assert not found.is_flawed, [walk.text for walk in found.failing]
+        assert not found.hands

@@ -47,6 +47,16 @@ class PieceDrawing:
     edge_labels: tuple[Spot, ...]
     middle: Spot
 
+    @property
+    def dot_mm(self) -> float:
+        """The radius of a dot that is easy to see and hides little, whatever the size."""
+        return max(self.width_mm, self.height_mm) / 130
+
+    @property
+    def text_mm(self) -> float:
+        """The height of letters that can be read on a phone when the piece fills its width."""
+        return max(self.width_mm, self.height_mm) / 32
+
 
 def drawing_of(piece: DraftPiece) -> PieceDrawing:
     """Return the drawing of one piece, its cutting line inside the viewBox with a small margin."""

@@ -1,66 +1,199 @@
-from django.http import HttpResponse
+"""The library of patterns: to look at, never to change."""
+
+from typing import Any
+
+from django.http import FileResponse, Http404, HttpResponse
 from django.shortcuts import render
 from django.views.decorators.http import require_GET
 from shapely import Polygon
 
-from planning.drafting.drawing import drawing_of
-from planning.drafting.figure import figure
-from planning.drafting.library import built_in_pattern
-from planning.drafting.practice import too_few_kinds
-from planning.models import Pattern, PatternSize
-from planning.views.rows import pattern_for, size_for
+from planning.drafting.clips import clips_of_piece
+from planning.drafting.drawing import PieceDrawing, drawing_of
+from planning.drafting.estimates import FIRMNESS_KG_M3
+from planning.drafting.figure import Figure, figure
+from planning.drafting.hands import hand_picture
+from planning.drafting.svg_paths import path_data, view_box
+from planning.drafts import draft_piece, draft_size, seams_of
+from planning.models import Pattern, PatternPiece, PatternSize
+from planning.pattern_checks import findings_of
+from planning.views.rows import pattern_for, piece_for, size_for
 from shared.middleware import WorkshopRequest
 
 PICTURE_MM = 300.0
+STITCHES_MM = (1.5, 1.8, 2.0, 2.2, 2.5, 3.0)
 
 
 @require_GET
 def patterns(request: WorkshopRequest) -> HttpResponse:
-    rows = Pattern.objects.of(request.workshop).prefetch_related("sizes")
-    pictures = {row.pk: figure(PICTURE_MM) for row in rows if row.built_in}
-    shown = [(row, pictures.get(row.pk)) for row in rows]
-    return render(request, "planning/patterns.html", {"patterns": shown, "nav": "patterns"})
+    everything = Pattern.objects.of(request.workshop)
+    is_away = request.GET.get("show") == "away"
+    rows = everything.exclude(archived_at=None) if is_away else everything.current()
+    words = request.GET.get("find", "").strip()
+    if words:
+        rows = rows.filter(name__icontains=words)
+    rows = rows.prefetch_related("sizes__pieces")
+    return render(
+        request,
+        "planning/patterns.html",
+        {
+            "patterns": [(row, figure_of(row), largest_pieces(row)) for row in rows],
+            "is_away": is_away,
+            "away": everything.exclude(archived_at=None).count(),
+            "words": words,
+            "nav": "patterns",
+        },
+    )
+
+
+def figure_of(row: Pattern, height_mm: float = PICTURE_MM, view: Any = "front") -> Figure | None:
+    """The finished thing, where the program drew its pattern."""
+    return figure(height_mm, view=view) if row.built_in else None
+
+
+def largest_pieces(row: Pattern, most: int = 1) -> list[PieceDrawing]:
+    """The largest pieces of the first size, to know a pattern by that has no picture."""
+    size = next(iter(row.sizes.all()), None)
+    if size is None or row.built_in or row.picture:
+        return []
+    pieces = sorted(size.pieces.all(), key=lambda piece: -Polygon(piece.cut_line_mm).area)
+    return [drawing_of(draft_piece(piece)) for piece in pieces[:most]]
 
 
 @require_GET
 def pattern(request: WorkshopRequest, pk: int) -> HttpResponse:
     row = pattern_for(request.workshop, pk)
-    sizes = [
-        (size, sum(p.count for p in size.pieces.all()), cloth_mm2(size))
-        for size in row.sizes.prefetch_related("pieces")
-    ]
-    views = [figure(PICTURE_MM), figure(PICTURE_MM, view="side")] if row.built_in else []
+    sizes = list(row.sizes.select_related("graded_from").prefetch_related("pieces"))
+    walked = {size.pk: findings_of(size, row) for size in sizes}
+    wanted = request.GET.get("size", "")
+    shown = next((size for size in sizes if str(size.pk) == wanted), sizes[0] if sizes else None)
+    findings = walked[shown.pk] if shown else None
+    others = [found for pk_, found in walked.items() if shown and pk_ != shown.pk]
+    tall = sizes[len(sizes) // 2].height_mm if sizes else PICTURE_MM
+    views = [figure_of(row, tall, view) for view in ("front", "side")]
     return render(
         request,
         "planning/pattern.html",
-        {"pattern": row, "sizes": sizes, "figures": views, "nav": "patterns"},
+        {
+            "pattern": row,
+            "later": Pattern.objects.filter(earlier=row).first(),
+            "sizes": [(size, _copies(size), cloth_mm2(size), walked[size.pk]) for size in sizes],
+            "figures": [view for view in views if view],
+            "shown": shown,
+            "findings": findings,
+            "mistakes": [_mistake(findings, fault) for fault in findings.hands] if findings else [],
+            "others_flawed": [found.size for found in others if found.is_flawed],
+            "keepsakes": row.keepsakes.all(),
+            "nav": "patterns",
+        },
     )
+
+
+def _mistake(findings: Any, fault: Any) -> tuple[Any, str, tuple[str, ...], tuple[str, ...]]:
+    """A hand fault with its picture: as it would be cut, and as it should be."""
+    wrong, right = hand_picture(findings.draft.piece(fault.piece))
+    box = view_box([point for ring in (*wrong, *right) for point in ring], 4.0)
+    paths = [tuple(path_data(ring, closed=True) for ring in rings) for rings in (wrong, right)]
+    return fault, box, paths[0], paths[1]
+
+
+def _copies(size: PatternSize) -> int:
+    return sum(piece.count for piece in size.pieces.all())
 
 
 @require_GET
 def size(request: WorkshopRequest, pk: int) -> HttpResponse:
     row = size_for(request.workshop, pk)
-    drafts = {draft.height_mm: draft for draft in built_in_pattern().sizes if row.pattern.built_in}
-    draft = drafts.get(row.height_mm)
-    drawings = {piece.name: drawing_of(piece) for piece in draft.pieces} if draft else {}
+    draft = draft_size(row)
+    firmness = request.GET.get("stuffing", "medium")
+    stitch_mm = _stitch_mm(request.GET.get("stitch", ""))
+    firmness = firmness if firmness in FIRMNESS_KG_M3 else "medium"
     pieces = [
-        (piece, drawings.get(piece.name), Polygon(piece.cut_line_mm).area)
+        (piece, drawing_of(draft.piece(piece.name)), Polygon(piece.cut_line_mm).area)
         for piece in row.pieces.all()
     ]
+    estimates = ()
+    removed = request.session.get("removed_piece")
     return render(
         request,
         "planning/size.html",
         {
             "size": row,
             "pieces": pieces,
-            "draft": draft,
-            "is_too_few": too_few_kinds(piece.name for piece in row.pieces.all()),
+            "findings": findings_of(row, row.pattern),
             "cloth_mm2": cloth_mm2(row),
+            "estimates": estimates,
+            "firmness": firmness,
+            "firmnesses": FIRMNESS_KG_M3,
+            "stitch_mm": stitch_mm,
+            "stitches": STITCHES_MM,
+            "removed": removed if removed and removed["size"] == row.pk else None,
             "nav": "patterns",
         },
     )
 
 
+def _stitch_mm(text: str) -> float:
+    return next((each for each in STITCHES_MM if f"{each:g}" == text), 2.0)
+
+
 def cloth_mm2(size: PatternSize) -> float:
     """The area of all copies of all pieces at their cutting lines."""
     return sum(piece.count * Polygon(piece.cut_line_mm).area for piece in size.pieces.all())
+
+
+@require_GET
+def piece(request: WorkshopRequest, pk: int) -> HttpResponse:
+    row = piece_for(request.workshop, pk)
+    draft = draft_piece(row)
+    clips = clips_of_piece(draft)
+    shape = Polygon(draft.cut_line)
+    left, low, right, high = shape.bounds
+    sewn = [
+        (seam, side)
+        for seam in seams_of(row.size.pattern)
+        for side in (*seam.a, *seam.b)
+        if side.piece == row.name
+    ]
+    by_edge: dict[str, list[str]] = {}
+    for seam, side in sewn:
+        names = by_edge.setdefault(side.name, [])
+        if seam.name not in names:
+            names.append(seam.name)
+    curves = {edge.name: [each for each in clips if each.edge == edge.name] for edge in draft.edges}
+    edges = [
+        (edge, draft.stretch_mm(edge.name), by_edge.get(edge.name, []), curves[edge.name])
+        for edge in draft.edges
+    ]
+    return render(
+        request,
+        "planning/piece.html",
+        {
+            "piece": row,
+            "size": row.size,
+            "drawing": drawing_of(draft),
+            "edges": edges,
+            "clip_spots": [(x, -y) for each in clips for x, y in each.spots],
+            "wide_mm": right - left,
+            "tall_mm": high - low,
+            "area_mm2": shape.area,
+            "lines": [(line.name, draft.stretch_mm(line.name)) for line in draft.lines],
+            "neighbours": _neighbours(row),
+            "nav": "patterns",
+        },
+    )
+
+
+def _neighbours(row: PatternPiece) -> tuple[PatternPiece | None, PatternPiece | None]:
+    pieces = list(row.size.pieces.all())
+    at = pieces.index(row)
+    return pieces[at - 1] if at else None, pieces[at + 1] if at + 1 < len(pieces) else None
+
+
+@require_GET
+def picture(request: WorkshopRequest, pk: int) -> FileResponse:
+    row = pattern_for(request.workshop, pk)
+    if not row.picture:
+        raise Http404
+    answer = FileResponse(row.picture.open("rb"), content_type="image/jpeg")
+    answer["Cache-Control"] = "private, max-age=3600"
+    return answer

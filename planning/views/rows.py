@@ -3,17 +3,33 @@
 from django.shortcuts import get_object_or_404
 
 from planning.lay_rules import ROWS
-from planning.models import Keepsake, Pattern, PatternSize, SizeCheck
+from planning.models import (
+    Keepsake,
+    Pattern,
+    PatternFile,
+    PatternPiece,
+    PatternSize,
+    SizeCheck,
+)
 from shared.models import Workshop
 
 
 def pattern_for(workshop: Workshop, pk: int) -> Pattern:
-    return get_object_or_404(Pattern.objects.of(workshop), pk=pk)
+    return get_object_or_404(Pattern.objects.of(workshop).select_related("workshop"), pk=pk)
 
 
 def size_for(workshop: Workshop, pk: int) -> PatternSize:
     rows = PatternSize.objects.of(workshop).select_related("pattern").prefetch_related("pieces")
     return get_object_or_404(rows, pk=pk)
+
+
+def piece_for(workshop: Workshop, pk: int) -> PatternPiece:
+    rows = PatternPiece.objects.of(workshop).select_related("size__pattern", "workshop")
+    return get_object_or_404(rows.prefetch_related("size__pieces"), pk=pk)
+
+
+def file_for(workshop: Workshop, pk: int) -> PatternFile:
+    return get_object_or_404(PatternFile.objects.of(workshop).select_related("workshop"), pk=pk)
 
 
 def keepsake_for(workshop: Workshop, pk: int) -> Keepsake:

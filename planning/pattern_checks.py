@@ -1,0 +1,83 @@
+"""What a pattern fails, in words: seams that do not meet, hands that all face one way, loose edges.
+
+A pattern whose seams do not meet may be used, and every page that leads to cutting says so. One in
+which all copies of a handed piece face one way is stopped until that is mended or meant.
+"""
+
+from dataclasses import dataclass
+
+from planning.drafting.errors import SeamNameError
+from planning.drafting.hands import HandFault, hand_faults
+from planning.drafting.pieces import DraftSize
+from planning.drafting.practice import too_few_kinds
+from planning.drafting.seams import (
+    HAND_DRAWN_TOLERANCE_MM,
+    TOLERANCE_MM,
+    SeamWalk,
+    unsewn_edges,
+    walk_seam,
+)
+from planning.drafting.sewing import Seam
+from planning.drafts import draft_size, seams_of
+from planning.models import Pattern, PatternSize
+
+
+@dataclass(frozen=True, slots=True)
+class Findings:
+    """What walking one size found. ``broken`` names seams whose edges the size does not have."""
+
+    size: PatternSize
+    draft: DraftSize
+    walks: tuple[tuple[Seam, SeamWalk], ...]
+    broken: tuple[str, ...]
+    hands: tuple[HandFault, ...]
+    loose: tuple[tuple[str, str], ...]
+    is_too_few: bool
+
+    @property
+    def failing(self) -> list[SeamWalk]:
+        return [walk for _, walk in self.walks if not walk.ok]
+
+    @property
+    def is_flawed(self) -> bool:
+        """Whether a seam does not meet."""
+        return bool(self.failing or self.broken)
+
+
+def findings_of(size: PatternSize, pattern: Pattern) -> Findings:
+    """Walk the seams of one size and look at its hands."""
+    draft = draft_size(size)
+    seams = seams_of(pattern)
+    tolerance_mm = TOLERANCE_MM if pattern.kind else HAND_DRAWN_TOLERANCE_MM
+    walks: list[tuple[Seam, SeamWalk]] = []
+    broken: list[str] = []
+    for seam in seams:
+        try:
+            walks.append((seam, walk_seam(draft, seam, tolerance_mm)))
+        except SeamNameError as error:
+            broken.append(f"{seam.name}: {error}")
+    meant = {piece.name for piece in size.pieces.all() if piece.same_hand}
+    return Findings(
+        size=size,
+        draft=draft,
+        walks=tuple(walks),
+        broken=tuple(broken),
+        hands=hand_faults(draft.pieces, meant),
+        loose=() if broken else unsewn_edges(draft, seams),
+        is_too_few=too_few_kinds(piece.name for piece in draft.pieces),
+    )
+
+
+def hand_faults_of(pattern: Pattern) -> list[HandFault]:
+    """The pieces that stop a pattern, each named once whatever the number of sizes."""
+    found: dict[str, HandFault] = {}
+    for size in pattern.sizes.prefetch_related("pieces"):
+        for fault in findings_of(size, pattern).hands:
+            found.setdefault(fault.piece, fault)
+    return list(found.values())
+
+
+def flawed_sizes(pattern: Pattern) -> list[PatternSize]:
+    """The sizes in which a seam does not meet, for every page that leads to cutting."""
+    sizes = pattern.sizes.prefetch_related("pieces")
+    return [size for size in sizes if findings_of(size, pattern).is_flawed]
