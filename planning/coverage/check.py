@@ -6,8 +6,10 @@ race. Only a verified lay is *covers*, only a proof is *cannot*; all else is *un
 
 import time
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from planning.coverage.board import Board
+from planning.coverage.chance import chance_it_holds
 from planning.coverage.engine import engine_name
 from planning.coverage.looking import locked_lay, look
 from planning.coverage.problem import Placement, Problem
@@ -15,9 +17,11 @@ from planning.coverage.prove import Prover, locked_proof
 from planning.coverage.sound import refuse_unsound
 from planning.coverage.spare import spare_of
 from planning.coverage.steady import steadied
-from planning.coverage.verdict import Progress, Proof, Verdict, Word
+from planning.coverage.verdict import Progress, Proof, Spare, Verdict, Word
 
 RESERVE_SECONDS = 0.1  # for the last verification and the spare
+CHANCE_SECONDS = 0.5  # left over, or the chance is not asked for
+SAMPLES = 100
 
 
 def check(
@@ -67,9 +71,17 @@ def check(
         placements=board.best,
         unplaced=board.unplaced(),
         proof=proof if word == "cannot" else None,
-        spare=spare_of(problem, board.best) if board.is_full else None,
+        spare=_spare(problem, board.best, deadline) if board.is_full else None,
         seconds=time.monotonic() - started,
         seed=seed,
         engine=engine_name(),
         notes=notes,
     )
+
+
+def _spare(problem: Problem, lay: Sequence[Placement], deadline: float) -> Spare:
+    """What the lay would still stand, with the chance that it holds where there is time for it."""
+    spare = spare_of(problem, lay)
+    if deadline - time.monotonic() < CHANCE_SECONDS:
+        return spare
+    return replace(spare, chance=chance_it_holds(problem, lay, samples=SAMPLES))

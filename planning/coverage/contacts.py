@@ -41,6 +41,16 @@ class Contacts:
     def __len__(self) -> int:
         return len(self.gaps)
 
+    def thinned(self) -> "Contacts":
+        """Of the contacts with one edge, or with one corner, only the nearest."""
+        between = (self.shares > 0.0) & (self.shares < 1.0)
+        order = np.lexsort([self.gaps, between, self.edges])
+        edges, kinds = self.edges[order], between[order]
+        is_first = np.ones(len(order), dtype=bool)
+        is_first[1:] = (edges[1:] != edges[:-1]) | (kinds[1:] != kinds[:-1])
+        kept = order[is_first]
+        return Contacts(self.normals[kept], self.gaps[kept], self.edges[kept], self.shares[kept])
+
 
 def ring_of(outline: Outline) -> Floats:
     """The corners of an outline, anticlockwise, as rows of x and y."""
@@ -102,7 +112,7 @@ def moves_that_clear(normals: Floats, spare_mm: Floats) -> Floats:
     """
     moves: Floats = np.zeros((len(spare_mm), 2))
     rows = np.arange(len(spare_mm))
-    for _ in range(MOST_MOVES):
+    for _ in range(MOST_MOVES if len(normals) else 0):
         left = spare_mm + moves @ normals.T
         worst = left.argmin(axis=1)
         short = np.maximum(0.0, -left[rows, worst])

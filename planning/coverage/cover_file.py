@@ -168,6 +168,13 @@ def verdict_to_json(verdict: Verdict) -> dict[str, object]:
             "usable_mm2": spare.usable_mm2,
             "holds_to_inset_mm": spare.holds_to_inset_mm,
             "holds_to_shrink_pct": spare.holds_to_shrink_pct,
+            "chance": spare.chance
+            and {
+                "low": spare.chance.low,
+                "high": spare.chance.high,
+                "samples": spare.chance.samples,
+                "tape_mm": spare.chance.tape_mm,
+            },
         },
         "seconds": verdict.seconds,
         "seed": verdict.seed,

@@ -7,8 +7,8 @@ way and are followed step by step.
 """
 
 import math
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from typing import cast
 
 import numpy as np
@@ -16,7 +16,7 @@ from shapely import GeometryCollection, Polygon, affinity
 
 from planning.coverage.contacts import Floats, contacts_of, moves_that_clear
 from planning.coverage.laid import Laid, laid_on
-from planning.coverage.problem import Placement, Point, Problem
+from planning.coverage.problem import Panel, Placement, Point, Problem, Repeat
 from planning.coverage.sheets import polygons
 from planning.coverage.verify import TOLERANCE_MM
 
@@ -31,8 +31,50 @@ def shrink_pct(problem: Problem, lay: Sequence[Placement]) -> float:
     In percent, at most 20. The lay holds at every lesser shrinkage too. Exact to a tenth where a
     panel has neither hollows nor flaws; elsewhere never too much.
     """
-    shares = [_largest_share(_bench(problem, laid)) for laid in laid_on(problem, lay)]
-    return 100.0 * min(shares, default=0.0)
+    return 100.0 * held_shrinkage(problem, lay)[0]
+
+
+def held_shrinkage(problem: Problem, lay: Sequence[Placement]) -> tuple[float, dict[str, Point]]:
+    """The share of every length that may be lost, and about which point of each panel in use.
+
+    On panels shrunk so about these points the lay holds where it lies.
+    """
+    found = {laid.panel.id: _largest_share(_bench(problem, laid)) for laid in laid_on(problem, lay)}
+    share = min((share for share, _ in found.values()), default=0.0)
+    return share, {panel: centre for panel, (_, centre) in found.items()}
+
+
+def shrunk(problem: Problem, share: float, centres: Mapping[str, Point]) -> Problem:
+    """The problem with every panel, its flaws and its stripes smaller by this share.
+
+    Each shrinks about its own point of `centres`, or about its first corner. Pins and locked copies
+    stay where they are.
+    """
+    panels = tuple(
+        _shrunk_panel(panel, 1.0 - share, centres.get(panel.id, panel.outline[0]))
+        for panel in problem.panels
+    )
+    return replace(problem, panels=panels)
+
+
+def _shrunk_panel(panel: Panel, scale: float, centre: Point) -> Panel:
+    def moved(point: Point) -> Point:
+        return (
+            centre[0] + scale * (point[0] - centre[0]),
+            centre[1] + scale * (point[1] - centre[1]),
+        )
+
+    return replace(
+        panel,
+        outline=tuple(map(moved, panel.outline)),
+        flaws=tuple(tuple(map(moved, flaw)) for flaw in panel.flaws),
+        repeat=panel.repeat
+        and Repeat(
+            panel.repeat.along_mm and scale * panel.repeat.along_mm,
+            panel.repeat.across_mm and scale * panel.repeat.across_mm,
+            moved(panel.repeat.origin),
+        ),
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,9 +108,10 @@ def _bench(problem: Problem, laid: Laid) -> _Bench:
     return _Bench(middle, laid.shapes, corners, inward, depth - problem.edge_margin_mm, tuple(bare))
 
 
-def _largest_share(bench: _Bench) -> float:
+def _largest_share(bench: _Bench) -> tuple[float, Point]:
     """The largest share lost about the better of two centres up to which the pieces are clear."""
-    return max(_share_about(bench, centre) for centre in (bench.middle, _best_centre(bench)))
+    centres = (bench.middle, _best_centre(bench))
+    return max((_share_about(bench, centre), centre) for centre in centres)
 
 
 def _share_about(bench: _Bench, centre: Point) -> float:

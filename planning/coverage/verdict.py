@@ -26,19 +26,34 @@ class Proof:
 
 
 @dataclass(frozen=True, slots=True)
+class Chance:
+    """The bounds between which a chance lies, 95 % sure, from so many samples.
+
+    `tape_mm` is how far each edge was taken to be off, either way.
+    """
+
+    low: float
+    high: float
+    samples: int
+    tape_mm: float
+
+
+@dataclass(frozen=True, slots=True)
 class Spare:
     """How far a lay stands from the edge.
 
     `holds_to_inset_mm`: every panel edge may lie this much further in, and every flaw reach this
     much further out, and the same lay still keeps its margins. `holds_to_shrink_pct`: the panels
     may shrink by this much both ways, flaws with them, and the same lay, moved as a whole on each
-    panel, still keeps them.
+    panel, still keeps them. `chance` is that of the same lay, so moved, on the true cloth; None
+    where there was no time for it.
     """
 
     used_mm2: float
     usable_mm2: float
     holds_to_inset_mm: float
     holds_to_shrink_pct: float
+    chance: Chance | None = None
 
 
 @dataclass(frozen=True, slots=True)
