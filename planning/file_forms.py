@@ -14,9 +14,9 @@ from planning.drafting.exchange.scale import scaled
 from planning.drafting.exchange.write import piece_from
 from planning.drafting.pieces import DraftPiece, DraftSize
 from planning.pattern_forms import LEAST_MM, MOST_ALLOWANCE_MM, MOST_MM
-from shared.errors import OutlineError
+from shared.errors import LengthError, OutlineError
 from shared.forms import LengthField
-from shared.units import LengthUnit
+from shared.units import LengthUnit, parse_length
 
 MOST_BYTES = 8_000_000
 
@@ -73,6 +73,7 @@ class TakeInForm(forms.Form):
                 label=label,
                 unit=units,
                 required=len(self.sizes) == 1,
+                initial=_length_in(size),
                 help_text="Empty leaves this size out." if len(self.sizes) > 1 else "",
             )
         for number, piece in enumerate(found.pieces):
@@ -172,3 +173,11 @@ class TakeInForm(forms.Form):
             (piece, [self[f"{way}_{number}"] for way in ways])
             for number, piece in enumerate(self.found.pieces)
         ]
+
+
+def _length_in(size: str) -> float | None:
+    """The height a size is named by, as in “30 cm”; None where its name is no length."""
+    try:
+        return parse_length(size, "cm") if size.strip().endswith(("cm", "mm", "in")) else None
+    except LengthError:
+        return None

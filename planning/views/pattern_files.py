@@ -10,6 +10,7 @@ from django.views.decorators.http import require_GET, require_POST
 
 from planning.drafting.exchange.found import Found, FoundPiece, found_from_json, found_to_json
 from planning.drafting.exchange.write import dxf_of, svg_of
+from planning.drafting.rings import bounds_mm
 from planning.drafting.svg_paths import path_data, view_box
 from planning.drafts import add_size, draft_size
 from planning.file_forms import FileForm, TakeInForm
@@ -78,11 +79,13 @@ def _picture(piece: FoundPiece) -> tuple[str, str, str]:
 
 
 def _largest(found: Found) -> str:
-    def wide(piece: FoundPiece) -> float:
-        xs = [x for x, _ in piece.outline]
-        return max(xs) - min(xs)
+    """The piece whose width and height the report gives."""
 
-    return max(found.pieces, key=wide).name
+    def misfit(piece: FoundPiece) -> float:
+        left, low, right, high = bounds_mm(piece.outline)
+        return abs(right - left - found.width_mm) + abs(high - low - found.height_mm)
+
+    return min(found.pieces, key=misfit).name
 
 
 @transaction.atomic

@@ -50,7 +50,7 @@ def figure_of(row: Pattern, height_mm: float = PICTURE_MM, view: Any = "front") 
     return figure(height_mm, view=view) if row.built_in else None
 
 
-def largest_pieces(row: Pattern, most: int = 1) -> list[PieceDrawing]:
+def largest_pieces(row: Pattern, most: int = 4) -> list[PieceDrawing]:
     """The largest pieces of the first size, to know a pattern by that has no picture."""
     size = next(iter(row.sizes.all()), None)
     if size is None or row.built_in or row.picture:
