@@ -14,6 +14,7 @@ from planning.coverage.engine import engine_name
 from planning.coverage.looking import locked_lay, look
 from planning.coverage.problem import Placement, Problem
 from planning.coverage.prove import Prover, locked_proof
+from planning.coverage.repair import repaired
 from planning.coverage.sound import refuse_unsound
 from planning.coverage.spare import spare_of
 from planning.coverage.steady import steadied
@@ -22,6 +23,8 @@ from planning.coverage.verdict import Progress, Proof, Spare, Verdict, Word
 RESERVE_SECONDS = 0.1  # for the last verification and the spare
 CHANCE_SECONDS = 0.5  # left over, or the chance is not asked for
 SAMPLES = 100
+REPAIR_SHARE = 0.25  # of the time, for a known lay that no longer holds
+REPAIR_SECONDS = 3.0
 
 
 def check(
@@ -36,7 +39,8 @@ def check(
 ) -> Verdict:
     """The verdict on a problem, in at most `seconds` (and half a second).
 
-    Raises ProblemError for a problem that is not sound. A `known_lay` that still holds is kept.
+    Raises ProblemError for a problem that is not sound. A `known_lay` that still holds is kept; a
+    whole one that does not is repaired before a search anew.
     `progress` is told how far the best lay has come; `stop` is asked several times a second, and
     ends the check when it answers true. With `steady_seconds` a lay that was found is followed by
     a look for one that stands further from the edges, within the same time limit.
@@ -55,7 +59,7 @@ def check(
     proof: Proof | None = None
     notes: tuple[str, ...] = ()
     if known_lay is not None:
-        board.offer(known_lay)
+        _take_up(board, known_lay, seconds, seed, lambda: not going_on("lay"))
     if not board.is_full:
         proof = locked_proof(problem, locked_lay(problem))
     if not board.is_full and not proof:
@@ -77,6 +81,20 @@ def check(
         engine=engine_name(),
         notes=notes,
     )
+
+
+def _take_up(
+    board: Board,
+    known_lay: Sequence[Placement],
+    seconds: float,
+    seed: int,
+    is_over: Callable[[], bool],
+) -> None:
+    """Offer a lay that is known, repaired if it was whole and holds no more."""
+    board.offer(known_lay)
+    if not board.is_full and len(known_lay) >= len(board.problem.copies()):
+        share = min(REPAIR_SHARE * seconds, REPAIR_SECONDS)
+        board.offer(repaired(board.problem, known_lay, share, seed=seed, stop=is_over) or ())
 
 
 def _spare(problem: Problem, lay: Sequence[Placement], deadline: float) -> Spare:
