@@ -6,13 +6,14 @@ closed and the maker is told. Where three lines meet, nothing is guessed: the li
 
 import math
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from planning.drafting.rings import Point, Ring, signed_area_mm2
 
 SNAP_MM = 0.1
 GAP_MM = 0.5
+CROWD = 50  # ends within a hair of each other are no outline
 SAME_PLACE_MM = 0.001  # points of a file nearer than this are one
 
 Line = list[Point]
@@ -99,23 +100,33 @@ class _Ends:
             for end in (0, -1):
                 self._cells[_cell(line[end])].append((index, end))
 
-    def at(self, place: Point) -> Iterator[tuple[int, int]]:
-        """Yield each end (line, 0 or -1) near a place, used or not."""
+    def next_at(self, place: Point) -> tuple[int, int] | None:
+        """Return the one unused end (line, 0 or -1) that meets the line ending at ``place``.
+
+        None when nothing meets it there, or more than one line does.
+        """
         column, row = _cell(place)
-        for dx in (-1, 0, 1):
-            for dy in (-1, 0, 1):
-                for index, end in self._cells.get((column + dx, row + dy), ()):
-                    if math.dist(self.lines[index][end], place) <= SNAP_MM:
-                        yield index, end
+        near = [
+            self._cells.get((column + dx, row + dy), ()) for dx in (-1, 0, 1) for dy in (-1, 0, 1)
+        ]
+        if sum(len(ends) for ends in near) > CROWD:
+            return None
+        here = [
+            (index, end)
+            for ends in near
+            for index, end in ends
+            if math.dist(self.lines[index][end], place) <= SNAP_MM
+        ]
+        free = [(index, end) for index, end in here if not self.is_used[index]]
+        return free[0] if len(free) == 1 and len(here) == 2 else None
 
 
 def _grown(chain: Line, ends: _Ends) -> Line:
     while math.dist(chain[0], chain[-1]) > SNAP_MM or len(chain) < 3:
-        here = list(ends.at(chain[-1]))
-        free = [(index, end) for index, end in here if not ends.is_used[index]]
-        if len(free) != 1 or len(here) > 2:
+        following = ends.next_at(chain[-1])
+        if following is None:
             break
-        index, end = free[0]
+        index, end = following
         ends.is_used[index] = True
         line = ends.lines[index]
         chain += line[1:] if end == 0 else line[-2::-1]

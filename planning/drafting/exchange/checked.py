@@ -15,7 +15,7 @@ from planning.drafting.rings import Point, Ring, bounds_mm, is_simple, signed_ar
 LONGEST_MM = 5000.0  # no pattern piece is longer
 FARTHEST_MM = 1e6  # from the origin: beyond it a tenth of a millimetre is no longer safe
 MOST_PIECES = 500
-MOST_POINTS = 200_000
+MOST_POINTS = 100_000
 LONGEST_NAME = 60
 
 

@@ -26,7 +26,7 @@ from ezdxf.entities import (
 from ezdxf.math import bulge_to_arc
 
 from planning.drafting.exchange.chains import Closed, Line, chained, closed_ring
-from planning.drafting.exchange.checked import FARTHEST_MM, refuse_far
+from planning.drafting.exchange.checked import FARTHEST_MM, MOST_POINTS, refuse_far
 from planning.drafting.exchange.found import PatternFileError
 from planning.drafting.rings import Point
 
@@ -58,6 +58,7 @@ class Drawn:
     strokes: dict[str, list[Stroke]] = field(default_factory=lambda: defaultdict(list))
     words: list[Words] = field(default_factory=list)
     unread: Counter[tuple[str, str]] = field(default_factory=Counter)
+    points: int = 0
 
 
 def drawn_of(entities: Iterable[DXFEntity], name: str, place: str, mm_per_unit: float) -> Drawn:
@@ -71,10 +72,21 @@ def drawn_of(entities: Iterable[DXFEntity], name: str, place: str, mm_per_unit: 
             at = _scaled([_xy(entity.dxf.insert)], mm_per_unit, where)[0]
             drawn.words.append(Words(str(text), at))
         elif kind in _READERS and isinstance(entity, DXFGraphic):
-            drawn.strokes[layer] += _strokes(entity, mm_per_unit, where)
+            strokes = _strokes(entity, mm_per_unit, where)
+            drawn.strokes[layer] += strokes
+            drawn.points += sum(len(stroke.points) for stroke in strokes)
+            refuse_too_many(drawn.points)
         elif kind not in ("INSERT", "ATTDEF", "ATTRIB", "SEQEND"):
             drawn.unread[layer, kind] += 1
     return drawn
+
+
+def refuse_too_many(points: int) -> None:
+    """Raise PatternFileError for more points than are read of one drawing."""
+    if points > MOST_POINTS:
+        raise PatternFileError(
+            f"The drawing has over {MOST_POINTS} points. Save only the pieces, or simplify them."
+        )
 
 
 def rings_of(strokes: Sequence[Stroke]) -> tuple[list[Closed], list[Line]]:
@@ -99,7 +111,7 @@ def _strokes(entity: DXFGraphic, mm_per_unit: float, where: str) -> list[Stroke]
     """Read one entity; none for a polyline that is a mesh or has no vertex."""
     try:
         points, is_closed = _READERS[entity.dxftype()](entity, mm_per_unit)
-    except (ValueError, TypeError, ArithmeticError, AttributeError, IndexError) as error:
+    except (ValueError, TypeError, ArithmeticError, LookupError, RecursionError) as error:
         if isinstance(error, PatternFileError):
             raise
         raise PatternFileError(
@@ -139,7 +151,7 @@ def _arc_points(centre: Point, radius: float, start: float, end: float, mm_per_u
     radius_mm = abs(radius) * mm_per_unit
     if not radius_mm < FARTHEST_MM:
         raise PatternFileError(
-            f"An arc has a radius of {radius_mm / 1000:.0f} m. Check the unit or redraw it."
+            "An arc has a radius of over a kilometre. Check the unit, or redraw it."
         )
     angle = (end - start) % (2 * math.pi) or 2 * math.pi
     steps = max(1, math.ceil(angle * math.sqrt(radius_mm / (8 * FLATTENED_MM))))

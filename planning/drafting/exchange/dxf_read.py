@@ -4,13 +4,13 @@ METRIC is read as millimetres and ENGLISH as inches, as public readers do.
 """
 
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 
 from ezdxf.document import Drawing
 
-from planning.drafting.exchange.checked import MOST_POINTS, clean_name, found_of
+from planning.drafting.exchange.checked import clean_name, found_of
 from planning.drafting.exchange.dxf_layers import BOUNDARY, CHECK_LAYER, NOT_NEEDED, READ, WORDS
-from planning.drafting.exchange.dxf_lines import Drawn, drawn_of, rings_of
+from planning.drafting.exchange.dxf_lines import Drawn, drawn_of, refuse_too_many, rings_of
 from planning.drafting.exchange.dxf_marks import grain_deg, marks_of
 from planning.drafting.exchange.dxf_rings import piece_rings
 from planning.drafting.exchange.dxf_text import document_of
@@ -41,23 +41,32 @@ def read_dxf(data: bytes, mm_per_unit: float | None = None) -> Found:
     document, notes = document_of(data)
     said = keyed(drawn_of(document.modelspace().query("TEXT MTEXT"), "", "the drawing", 1.0).words)
     scale, words, is_sure = _unit(document, said, mm_per_unit)
-    blocks = [
-        drawn_of(block, block.name, f"the block “{clean_name(block.name)}”", scale)
-        for block in document.blocks
-        if not block.name.startswith(("*", "$"))
-    ]
     model = drawn_of(document.modelspace(), "", "the drawing", scale)
-    _refuse_too_many([*blocks, model])
+    blocks = _blocks(document, scale, model.points)
     pieces, block_notes = _block_pieces(blocks, said)
-    if not pieces:
-        pieces, block_notes = _plain_pieces(model)
-    else:
+    if pieces:
         block_notes += _left_out(model, "outside the blocks", read=())
+    else:
+        pieces, plain_notes = _plain_pieces(model)
+        block_notes += plain_notes
+        if not pieces and blocks:
+            raise PatternFileError(f"{block_notes[0]} Join its lines and save the file again.")
     if not is_sure:
         notes.append(UNIT_NOTE)
     if any(piece.has_grain for piece in pieces):
         notes.append(PILE_NOTE)
     return found_of("dxf", (words, is_sure), pieces, [*notes, *block_notes])
+
+
+def _blocks(document: Drawing, mm_per_unit: float, points: int) -> list[Drawn]:
+    blocks = []
+    for block in document.blocks:
+        if not block.name.startswith(("*", "$")):
+            place = f"the block “{clean_name(block.name)}”"
+            blocks.append(drawn_of(block, block.name, place, mm_per_unit))
+            points += blocks[-1].points
+            refuse_too_many(points)
+    return blocks
 
 
 def _unit(
@@ -73,20 +82,6 @@ def _unit(
     return scale, f"{UNIT_WORDS[scale]}, said by the file", True
 
 
-def _refuse_too_many(layouts: Iterable[Drawn]) -> None:
-    points = sum(
-        len(stroke.points)
-        for drawn in layouts
-        for strokes in drawn.strokes.values()
-        for stroke in strokes
-    )
-    if points > MOST_POINTS:
-        raise PatternFileError(
-            f"The drawing has {points} points; at most {MOST_POINTS} are read. "
-            "Save only the pieces."
-        )
-
-
 def _block_pieces(
     blocks: Sequence[Drawn], style: dict[str, str]
 ) -> tuple[list[FoundPiece], list[str]]:
@@ -96,7 +91,7 @@ def _block_pieces(
         name = clean_name(drawn.name)
         if piece is None:
             notes.append(
-                f"The block “{name}” has no closed boundary on layer {BOUNDARY}: left out."
+                f"The block “{name}” has no closed boundary on layer {BOUNDARY}; it was left out."
             )
             continue
         pieces.append(piece)

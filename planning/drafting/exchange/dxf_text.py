@@ -10,17 +10,22 @@ import re
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 import ezdxf
 from ezdxf import recover
 from ezdxf.document import Drawing
 from ezdxf.lldxf.const import DXFError
 
+from planning.drafting.exchange.checked import MOST_PIECES, MOST_POINTS
 from planning.drafting.exchange.found import PatternFileError
 
-MOST_ENTITIES = 100_000  # vertices of polylines counted in
+MOST_ENTITIES = 60_000  # vertices of polylines counted in
+MOST_BLOCKS = 2 * MOST_PIECES
 MENDED = "The file was damaged and was mended while reading: compare each piece with its drawing."
 
+# Entities younger than release 12, which picky writers still put into such files.
+_MODERN = {"LWPOLYLINE", "SPLINE", "ELLIPSE", "MTEXT"}
 # The tags that ezdxf expects ahead of an LWPOLYLINE's own (DXF reference, common group codes).
 _COMMON_CODES = ("5", "6", "8", "48", "60", "62", "330", "370", "410", "420")
 
@@ -49,8 +54,8 @@ def document_of(data: bytes) -> tuple[Drawing, list[str]]:
         raise PatternFileError("The file is a binary DXF. Save it as a text DXF, release 12.")
     tags = _tags(_text(data))
     notes = _check_whole(tags)
-    if "LWPOLYLINE" in tags.values and "AcDbPolyline" not in tags.values:
-        tags = _with_markers(tags)
+    if not _MODERN.isdisjoint(tags.values):
+        tags = _with_layers(tags)
     text = "\n".join(line for pair in zip(tags.codes, tags.values, strict=True) for line in pair)
     document, is_mended = _read(f"{text}\n")
     blocks = {block.name.lower() for block in document.blocks}
@@ -85,12 +90,16 @@ def _tags(text: str) -> Tags:
 def _check_whole(tags: Tags) -> list[str]:
     words = [word for word, _ in tags.structure()]
     count = Counter(words)
-    if len(words) > MOST_ENTITIES:
-        raise PatternFileError(
-            f"The file has {len(words)} entities; at most {MOST_ENTITIES} are read. "
-            "Save only the pieces."
-        )
     names = _block_names(tags)
+    for number, most, what in (
+        (len(words), MOST_ENTITIES, "entities"),
+        (tags.codes.count("10"), MOST_POINTS, "points"),
+        (len(names), MOST_BLOCKS, "blocks"),
+    ):
+        if number > most:
+            raise PatternFileError(
+                f"The file has {number} {what}; at most {most} are read. Save only the pieces."
+            )
     twice = [name for name, times in Counter(n.lower() for n in names).items() if times > 1]
     if twice:
         raise PatternFileError(
@@ -121,29 +130,25 @@ def _block_names(tags: Tags) -> list[str]:
     return names
 
 
-def _with_markers(tags: Tags) -> Tags:
-    """Give each LWPOLYLINE the two subclass markers that an R12 file lacks."""
-    codes: list[str] = []
-    values: list[str] = []
-    held: list[tuple[str, str]] = []
-    is_held = False
-    for code, value in [*zip(tags.codes, tags.values, strict=True), ("0", "")]:
-        if code == "0" and is_held:
-            common = [tag for tag in held if tag[0] in _COMMON_CODES]
-            own = [tag for tag in held if tag[0] not in _COMMON_CODES]
-            # ezdxf looks for the layer ahead of the markers in an R12 file, after them in others
-            for tag in [*common, ("100", "AcDbEntity"), *common, ("100", "AcDbPolyline"), *own]:
-                codes.append(tag[0])
-                values.append(tag[1])
-            held = []
-        if code == "0":
-            is_held = value.upper() == "LWPOLYLINE"
-        if is_held and code != "0":
-            held.append((code, value))
-        else:
-            codes.append(code)
-            values.append(value)
-    return Tags(codes[:-1], values[:-1])
+def _with_layers(tags: Tags) -> Tags:
+    """Write the layer of each modern entity a second time, where ezdxf looks in an R12 file.
+
+    An LWPOLYLINE without subclass markers is given them.
+    """
+    pairs = list(zip(tags.codes, tags.values, strict=True))
+    starts = [index for index, (code, _) in enumerate(pairs) if code == "0"]
+    mended: list[tuple[str, str]] = []
+    for start, end in pairwise((*starts, len(pairs))):
+        head, *rest = pairs[start:end]
+        mended.append(head)
+        if head[1].upper() in _MODERN:
+            common = [tag for tag in rest if tag[0] in _COMMON_CODES]
+            own = [tag for tag in rest if tag[0] not in _COMMON_CODES]
+            mended += [tag for tag in rest if tag[0] == "8"]
+            if head[1].upper() == "LWPOLYLINE" and ("100", "AcDbPolyline") not in rest:
+                rest = [("100", "AcDbEntity"), *common, ("100", "AcDbPolyline"), *own]
+        mended += rest
+    return Tags([code for code, _ in mended], [value for _, value in mended])
 
 
 def _read(text: str) -> tuple[Drawing, bool]:

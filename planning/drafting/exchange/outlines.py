@@ -21,7 +21,7 @@ EVEN_MM = 0.5
 EVEN_SAMPLES = 400
 STRAIGHT_ON = 0.9  # of the samples; the rest are corners
 LEAST_AREA_MM2 = 25.0  # a smaller outline is a mark or a speck
-MOST_OUTLINES = 4 * MOST_PIECES
+MOST_OUTLINES = 2 * MOST_PIECES
 
 CUT_ASSUMED = (
     "The file does not say whether the outline is the cutting line or the seam line; "

@@ -28,6 +28,7 @@ Affine = tuple[float, float, float, float, float, float]
 
 _PATH = re.compile(rf"\s*[Mm](?:[\s,]++|[MmZzLlHhVvCcSsQqTtAa]|{NUMBER})*+", re.ASCII)
 _NUMBERS = re.compile(rf"(?:[\s,]++|{NUMBER})*+", re.ASCII)
+_A_NUMBER = re.compile(NUMBER, re.ASCII)
 _TRANSFORM = re.compile(r"([a-zA-Z]+)\s*\(([^()]*)\)[\s,]*")
 _ARGUMENTS = {
     "matrix": (6,),
@@ -55,8 +56,7 @@ def affine_of(text: str, place: str) -> Affine:
     """
     steps = _TRANSFORM.findall(text)
     is_known = not _TRANSFORM.sub("", text).strip() and all(
-        _NUMBERS.fullmatch(inside)
-        and len(re.findall(NUMBER, inside, re.ASCII)) in _ARGUMENTS.get(name, ())
+        _NUMBERS.fullmatch(inside) and len(_A_NUMBER.findall(inside)) in _ARGUMENTS.get(name, ())
         for name, inside in steps
     )
     if not is_known:
@@ -141,7 +141,7 @@ def _refuse_nothing(size: float, place: str) -> None:
 
 def _polygon_data(element: Element, is_closed: bool, place: str) -> str:
     text = element.get("points", "")
-    numbers = re.findall(NUMBER, text, re.ASCII)
+    numbers = _A_NUMBER.findall(text)
     if not _NUMBERS.fullmatch(text) or len(numbers) % 2:
         raise PatternFileError(f"The points of {place} are not pairs of numbers.")
     return f"M{' '.join(numbers)}{'z' if is_closed else ''}" if numbers else ""
@@ -150,6 +150,8 @@ def _polygon_data(element: Element, is_closed: bool, place: str) -> str:
 def _parsed(data: str, place: str) -> Any:
     if not data.strip() or data.strip() == "none":
         return svgelements.Path()
+    if sum(1 for _ in _A_NUMBER.finditer(data)) > 2 * MOST_POINTS:
+        raise _too_many(place)
     try:
         if not _PATH.fullmatch(data):
             raise ValueError
@@ -159,6 +161,10 @@ def _parsed(data: str, place: str) -> Any:
             f"The path data of {place} is not sound: a letter or a number is wrong or missing. "
             "Draw that line anew."
         ) from error
+
+
+def _too_many(place: str) -> PatternFileError:
+    return PatternFileError(f"There are too many points in {place}. Simplify that line.")
 
 
 def _flattened(path: Any, tolerance: float, place: str) -> Iterator[tuple[list[Point], bool]]:
@@ -178,7 +184,7 @@ def _flattened(path: Any, tolerance: float, place: str) -> Iterator[tuple[list[P
             line += steps
             count += len(steps)
         if count > MOST_POINTS:
-            raise PatternFileError(f"There are too many points in {place}. Simplify that line.")
+            raise _too_many(place)
     if len(line) > 1:
         yield line, False
 
