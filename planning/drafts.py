@@ -128,17 +128,22 @@ def seams_json(seams: tuple[Seam, ...]) -> list[dict[str, Any]]:
     ]
 
 
-def parts_of(pattern: Pattern) -> tuple[Part, ...]:
-    """The stuffed parts, as the drafting room knows them."""
+def parts_of(size: PatternSize) -> tuple[Part, ...]:
+    """The stuffed parts of a size, as the drafting room knows them.
+
+    A drafted pattern says which pieces each part takes. In a maker's own, pieces name their part.
+    """
     return tuple(
-        Part(
-            each["name"],
-            tuple((name, times) for name, times in each["pieces"]),
-            each["how_many"],
-            each["is_flat"],
-        )
-        for each in pattern.parts
+        Part(each["name"], _pieces_of(each, size), each["how_many"], each["is_flat"])
+        for each in size.pattern.parts
     )
+
+
+def _pieces_of(part: dict[str, Any], size: PatternSize) -> tuple[tuple[str, int], ...]:
+    if "pieces" in part:
+        return tuple((name, times) for name, times in part["pieces"])
+    pieces = [piece for piece in size.pieces.all() if piece.part == part["name"]]
+    return tuple((piece.name, max(1, piece.count // part["how_many"])) for piece in pieces)
 
 
 def parts_json(parts: tuple[Part, ...]) -> list[dict[str, Any]]:

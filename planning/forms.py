@@ -56,12 +56,20 @@ class KeepsakeForm(forms.ModelForm[Keepsake]):
     def __init__(self, *args: Any, workshop: Workshop, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
         _only(self, "collection", Collection.objects.of(workshop))
-        _only(self, "pattern", Pattern.objects.of(workshop))
-        if self.instance.pattern_id is None:
-            self.initial["pattern"] = Pattern.objects.of(workshop).first()
+        open_ = Pattern.objects.of(workshop).current().exclude(sizes=None)
+        kept = Pattern.objects.of(workshop).filter(pk=self.instance.pattern_id)
+        _only(self, "pattern", (open_ | kept).distinct())
+        if self.instance.pattern_id is None and not self.initial.get("pattern"):
+            self.initial["pattern"] = open_.exclude(built_in="").order_by("pk").first()
         age = self.instance.recipient_age_months
         if age is not None:
             self.initial["recipient_age_months"] = _age_band(age)
+
+    def clean(self) -> dict[str, Any]:
+        data = super().clean() or self.cleaned_data
+        if "pattern" in self.changed_data:
+            self.instance.chosen_size = None  # it was a size of the other pattern
+        return data
 
 
 WISHES = ("wants_few_garments", "wants_leftover", "wants_same_cloth", "kept_whole")

@@ -9,7 +9,7 @@ from inventory.forms.panels import PlaceField
 from inventory.photos import MOST_BYTES as MOST_PICTURE_BYTES
 from inventory.photos import prepared
 from planning.drafting.sewing import Seam, Stretch
-from planning.models import Pattern, PatternSize
+from planning.models import Pattern, PatternPiece, PatternSize
 from shared.errors import LengthError, PhotoError
 from shared.forms import LengthField
 from shared.units import LengthUnit, format_length, parse_length
@@ -218,3 +218,38 @@ class SeamForm(forms.Form):
     def sides(self) -> list[tuple[str, list[forms.BoundField]]]:
         numbers = range(1, STRETCHES + 1)
         return [(side.upper(), [self[f"{side}{n}"] for n in numbers]) for side in "ab"]
+
+
+class PartsForm(forms.Form):
+    """For every stuffed part that the pieces name: how many there are, and whether it is flat."""
+
+    FLAT: ClassVar = [("", "round, shaped by its pieces"), ("flat", "two sheets, blown up")]
+
+    def __init__(self, *args: Any, pattern: Pattern, **kwargs: Any) -> None:
+        super().__init__(*args, **kwargs)
+        kept = {part["name"]: part for part in pattern.parts}
+        pieces = PatternPiece.objects.filter(size__pattern=pattern).exclude(part="")
+        self.names = list(dict.fromkeys(pieces.order_by("position").values_list("part", flat=True)))
+        for number, name in enumerate(self.names):
+            part = kept.get(name, {"how_many": 1, "is_flat": False})
+            self.fields[f"how_many_{number}"] = forms.IntegerField(
+                label=f"How many of: {name}", min_value=1, max_value=50, initial=part["how_many"]
+            )
+            self.fields[f"flat_{number}"] = forms.ChoiceField(
+                label=f"Shape of: {name}",
+                choices=self.FLAT,
+                required=False,
+                initial="flat" if part["is_flat"] else "",
+            )
+
+    def parts(self) -> list[dict[str, Any]]:
+        """The parts as a pattern keeps them; the form must be valid."""
+        data = self.cleaned_data
+        return [
+            {
+                "name": name,
+                "how_many": data[f"how_many_{number}"],
+                "is_flat": data[f"flat_{number}"] == "flat",
+            }
+            for number, name in enumerate(self.names)
+        ]

@@ -31,6 +31,7 @@ urlpatterns = [
     path("patterns/<int:pk>/put-away/", pattern_changes.put_away, name="put-away"),
     path("patterns/<int:pk>/bring-back/", pattern_changes.bring_back, name="bring-back"),
     path("patterns/<int:pk>/grade/", pattern_changes.grade, name="grade"),
+    path("patterns/<int:pk>/parts/", pattern_changes.edit_parts, name="edit-parts"),
     path("patterns/<int:pk>/seams/add/", pattern_changes.edit_seam, name="add-seam"),
     path("patterns/<int:pk>/seams/<int:number>/", pattern_changes.edit_seam, name="edit-seam"),
     path(

@@ -12,7 +12,7 @@ from planning import checking
 from planning.drafting.figure import figure
 from planning.forms import KeepsakeForm, age_words
 from planning.lay_rules import ROWS
-from planning.models import Keepsake, PatternSize, SizeCheck
+from planning.models import Keepsake, Pattern, PatternSize, SizeCheck
 from planning.pattern_checks import flawed_sizes, hand_faults_of
 from planning.problems import cloth_of, nothing_to_cut
 from planning.safety.cautions import cautions_for
@@ -48,7 +48,7 @@ def edit_keepsake(request: WorkshopRequest, pk: int | None = None) -> HttpRespon
         request.POST or None,
         instance=row,
         workshop=request.workshop,
-        initial={} if pk else {"collection": request.GET.get("collection")},
+        initial={} if pk else {name: request.GET.get(name) for name in ("collection", "pattern")},
     )
     if request.method == "POST" and form.is_valid():
         form.save()
@@ -77,6 +77,7 @@ def keepsake(request: WorkshopRequest, pk: int) -> HttpResponse:
             "sizes": found,
             "cloth": cloth,
             "flawed_sizes": flawed_sizes(row.pattern),
+            "later": Pattern.objects.of(request.workshop).filter(earlier=row.pattern).first(),
             "nothing_to_cut": "" if cloth.panels else nothing_to_cut(row),
             "remarks": remarks_on(row, found, cloth),
             "cautions": cautions_for(row.recipient_age_months, row.kept_for),

@@ -13,7 +13,7 @@ from planning.drafting.errors import DraftError
 from planning.drafting.figure import figure
 from planning.drafts import seams_json, seams_of
 from planning.models import Pattern, PatternSize
-from planning.pattern_forms import GradeForm, PatternForm, SeamForm
+from planning.pattern_forms import GradeForm, PartsForm, PatternForm, SeamForm
 from planning.views.changing import kept_as_it_is
 from planning.views.patterns import PICTURE_MM
 from planning.views.rows import pattern_for, size_for
@@ -210,3 +210,29 @@ def remove_seam(request: WorkshopRequest, pk: int, number: int) -> HttpResponse:
         row.save(update_fields=["seams"])
         messages.success(request, f"“{gone['name']}” is no longer a seam.")
     return redirect(f"{row.get_absolute_url()}#seams")
+
+
+def edit_parts(request: WorkshopRequest, pk: int) -> HttpResponse:
+    """The stuffed parts that the pieces name, for the estimate of stuffing."""
+    row = pattern_for(request.workshop, pk)
+    if kept := kept_as_it_is(request, row):
+        return kept
+    form = PartsForm(request.POST or None, pattern=row)
+    if not form.names:
+        messages.error(request, "No piece names its stuffed part yet. Change a piece to say so.")
+        return redirect(row)
+    if request.method == "POST" and form.is_valid():
+        row.parts = form.parts()
+        row.save(update_fields=["parts"])
+        messages.success(request, "Saved. The estimates count with it.")
+        return redirect(row)
+    return render(
+        request,
+        "shared/form_page.html",
+        {
+            "form": form,
+            "heading": f"Stuffed parts of {row}",
+            "back": row.get_absolute_url(),
+            "nav": "patterns",
+        },
+    )

@@ -9,9 +9,9 @@ from shapely import Polygon
 
 from planning.drafting.clips import clips_of_piece
 from planning.drafting.drawing import PieceDrawing, drawing_of
-from planning.drafting.estimates import FIRMNESS_KG_M3
 from planning.drafting.figure import Figure, figure
 from planning.drafting.hands import hand_picture
+from planning.drafting.stuffing import FIRMNESS_KG_M3
 from planning.drafting.svg_paths import path_data, view_box
 from planning.drafts import draft_piece, draft_size, seams_of
 from planning.models import Pattern, PatternPiece, PatternSize

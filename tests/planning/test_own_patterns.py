@@ -250,6 +250,7 @@ def test_what_is_planned_with_stays_and_a_new_version_can_change(maker, own, squ
     maker.post(f"/pieces/{piece.pk}/change/", points(HANDED))
     keepsake.refresh_from_db()
     assert keepsake.pattern == own
+    assert fresh.get_absolute_url() in maker.get(keepsake.get_absolute_url()).content.decode()
     assert [row for row, *_ in maker.get("/patterns/").context["patterns"]].count(own) == 0
 
 
@@ -286,6 +287,19 @@ def test_another_allowance_moves_the_cutting_line_only(maker, own, square):
     square.refresh_from_db()
     assert square.seam_line_mm == before
     assert min(x for x, _ in square.cut_line_mm) == pytest.approx(-10, abs=0.05)
+
+
+def test_stuffed_parts_are_named_by_the_pieces(maker, own, size, square):
+    page = maker.get(f"/patterns/{own.pk}/parts/", follow=True)
+    assert "No piece names its stuffed part" in page.content.decode()
+    maker.post(f"/pieces/{square.pk}/change/", points(SQUARE, part="cushion"))
+    maker.post(f"/patterns/{own.pk}/parts/", {"how_many_0": 1, "flat_0": "flat"})
+    own.refresh_from_db()
+    assert own.parts == [{"name": "cushion", "how_many": 1, "is_flat": True}]
+    page = maker.get(size.get_absolute_url())
+    stuffing = {each.name: each.likely for each in page.context["estimates"]}["stuffing volume"]
+    # two 10 cm squares: Robin's paper bag, 0.191 litres
+    assert stuffing == pytest.approx(0.191, abs=0.001)
 
 
 def test_a_draft_at_own_heights_walks(maker, workshop):
