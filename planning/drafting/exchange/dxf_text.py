@@ -55,7 +55,7 @@ def document_of(data: bytes) -> tuple[Drawing, list[str]]:
     tags = _tags(_text(data))
     notes = _check_whole(tags)
     if not _MODERN.isdisjoint(tags.values):
-        tags = _with_layers(tags)
+        tags = _with_release(tags)
     text = "\n".join(line for pair in zip(tags.codes, tags.values, strict=True) for line in pair)
     document, is_mended = _read(f"{text}\n")
     blocks = {block.name.lower() for block in document.blocks}
@@ -88,7 +88,8 @@ def _tags(text: str) -> Tags:
 
 
 def _check_whole(tags: Tags) -> list[str]:
-    words = [word for word, _ in tags.structure()]
+    structure = list(tags.structure())
+    words = [word for word, _ in structure]
     count = Counter(words)
     names = _block_names(tags)
     for number, most, what in (
@@ -108,7 +109,7 @@ def _check_whole(tags: Tags) -> list[str]:
     is_whole = count["SECTION"] == count["ENDSEC"] and count["BLOCK"] == count["ENDBLK"]
     if words and words[-1] == "EOF" and is_whole:
         return []
-    if not is_whole or not count["SECTION"]:
+    if not is_whole or ("SECTION", "ENTITIES") not in structure:
         where = f" in the block “{names[-1]}”" if count["BLOCK"] > count["ENDBLK"] else ""
         raise PatternFileError(
             f"The file breaks off{where}: it was not saved or sent whole. Fetch it again."
@@ -130,24 +131,36 @@ def _block_names(tags: Tags) -> list[str]:
     return names
 
 
-def _with_layers(tags: Tags) -> Tags:
-    """Write the layer of each modern entity a second time, where ezdxf looks in an R12 file.
+def _with_release(tags: Tags) -> Tags:
+    """Say release 2000 of a file that says 12, or none, yet holds younger entities.
 
-    An LWPOLYLINE without subclass markers is given them.
+    Otherwise ezdxf passes by their layers and flags. An LWPOLYLINE without subclass markers is
+    given them.
     """
     pairs = list(zip(tags.codes, tags.values, strict=True))
+    version = [("9", "$ACADVER"), ("1", "AC1015")]
+    if version[0] in pairs:
+        at = pairs.index(version[0])
+        if pairs[at + 1][1] <= "AC1009":
+            pairs[at : at + 2] = version
+    elif ("2", "HEADER") in pairs:
+        at = pairs.index(("2", "HEADER")) + 1
+        pairs[at:at] = version
+    else:
+        pairs = [("0", "SECTION"), ("2", "HEADER"), *version, ("0", "ENDSEC"), *pairs]
+    return _with_markers(pairs)
+
+
+def _with_markers(pairs: list[tuple[str, str]]) -> Tags:
     starts = [index for index, (code, _) in enumerate(pairs) if code == "0"]
     mended: list[tuple[str, str]] = []
     for start, end in pairwise((*starts, len(pairs))):
         head, *rest = pairs[start:end]
-        mended.append(head)
-        if head[1].upper() in _MODERN:
+        if head[1].upper() == "LWPOLYLINE" and ("100", "AcDbPolyline") not in rest:
             common = [tag for tag in rest if tag[0] in _COMMON_CODES]
             own = [tag for tag in rest if tag[0] not in _COMMON_CODES]
-            mended += [tag for tag in rest if tag[0] == "8"]
-            if head[1].upper() == "LWPOLYLINE" and ("100", "AcDbPolyline") not in rest:
-                rest = [("100", "AcDbEntity"), *common, ("100", "AcDbPolyline"), *own]
-        mended += rest
+            rest = [("100", "AcDbEntity"), *common, ("100", "AcDbPolyline"), *own]
+        mended += [head, *rest]
     return Tags([code for code, _ in mended], [value for _, value in mended])
 
 
