@@ -64,7 +64,7 @@ def _piece(
     entry: Entry, seam: Sequence[Drawn], outline: Sequence[Drawn], making: Making
 ) -> DraftPiece:
     try:
-        if not entry.is_cut_line:
+        if not entry.is_cut_line or entry.allowance_mm == 0:
             return made(seam, making, entry.allowance_mm)
         cut_line = made(outline, making, 0).seam_line
         return replace(made(seam, making, 0), cut_line=cut_line)
@@ -150,8 +150,8 @@ def _marks(entry: Entry, fold: tuple[Point, Point] | None) -> tuple[Mark, ...]:
 
 
 def _refuse_marks_outside(marks: Sequence[Mark], piece: DraftPiece) -> None:
-    inside = Polygon(piece.seam_line).buffer(SAME_VERTEX_MM)
+    inside = Polygon(piece.seam_line)
     for row, mark in enumerate(marks):
-        if not inside.covers(Place(mark.at)):
+        if inside.distance(Place(mark.at)) > SAME_VERTEX_MM:
             text = f"The mark “{mark.name}” lies outside the seam line."
             raise EntryError(text, "marks", row)

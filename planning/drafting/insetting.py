@@ -8,7 +8,16 @@ import math
 from collections.abc import Sequence
 from itertools import accumulate
 
-from shapely import LinearRing, LineString, MultiPolygon, Polygon, distance, points
+from shapely import (
+    LinearRing,
+    LineString,
+    MultiPolygon,
+    Polygon,
+    distance,
+    dwithin,
+    points,
+    prepare,
+)
 from shapely import Point as Place
 from shapely.geometry.polygon import orient
 
@@ -42,8 +51,9 @@ def inset(drawn: Sequence[Drawn], by_mm: float, field: str) -> list[Drawn]:
     rim = _rim(ring, by_mm, field)
     deepest_mm = by_mm * max(DEEPEST, *(math.hypot(*reach) for reach in reaches))
     _refuse_lost_part(ring, rim, deepest_mm, by_mm, field)
+    rim_line = LineString(rim)
     at_mm = [
-        _place_on(rim, edge, (by_mm * across, by_mm * up), field)
+        _place_on(rim_line, edge, (by_mm * across, by_mm * up), field)
         for edge, (across, up) in zip(drawn, reaches, strict=True)
     ]
     return _parted(drawn, rim, at_mm, field)
@@ -82,21 +92,20 @@ def _rim(ring: Ring, by_mm: float, field: str) -> Line:
 
 
 def _refuse_lost_part(ring: Ring, rim: Line, deepest_mm: float, by_mm: float, field: str) -> None:
-    far = distance(points(ring), LinearRing(rim))
-    worst = int(far.argmax())
-    if far[worst] > deepest_mm + SNAP_MM:
-        x, y = ring[worst]
+    line = LinearRing(rim)
+    prepare(line)  # asking all vertices one by one is most of the work otherwise
+    if not dwithin(line, points(ring), deepest_mm + SNAP_MM).all():
+        x, y = ring[int(distance(line, points(ring)).argmax())]
         text = f"Near ({x:.0f}, {y:.0f}) mm the outline is too narrow to be set in by {by_mm:g} mm."
         raise EntryError(text, field)
 
 
-def _place_on(rim: Line, edge: Drawn, by: Point, field: str) -> float:
+def _place_on(rim: LineString, edge: Drawn, by: Point, field: str) -> float:
     """Return how far along the rim the corner lies at which an edge starts."""
     moved = Place(edge.line[0][0] + by[0], edge.line[0][1] + by[1])
-    line = LineString(rim)
-    if line.distance(moved) > math.hypot(*by):
+    if rim.distance(moved) > math.hypot(*by):
         raise _lost(edge, field)
-    return float(line.project(moved))
+    return float(rim.project(moved))
 
 
 def _parted(drawn: Sequence[Drawn], rim: Line, at_mm: list[float], field: str) -> list[Drawn]:

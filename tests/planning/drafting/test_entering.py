@@ -61,7 +61,8 @@ def test_a_cutting_line_is_kept_and_the_seam_line_lies_inside() -> None:
 
 
 def test_without_allowance_both_lines_are_one() -> None:
-    piece = piece_of(HALF_EGG, is_cut_line=True, allowance_mm=0)
+    notch = EnteredNotch("hip", "side", 33.3)
+    piece = piece_of(HALF_EGG, is_cut_line=True, allowance_mm=0, notches=(notch,))
     assert piece.cut_line == piece.seam_line
 
 
