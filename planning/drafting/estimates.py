@@ -1,19 +1,19 @@
-"""What a bear of one size will take and come to, each figure with its range and its source.
+"""What a keepsake of one size will take and come to, each figure with its range and its source.
 
 Estimates help to choose and to shop; none of them decides whether the cloth is enough. Where a
 figure rests on memory or habit, its certainty says so.
 """
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
 from planning.drafting.errors import DraftError
-from planning.drafting.measures import measures_of
-from planning.drafting.pieces import DraftSize
+from planning.drafting.pieces import EYE, DraftPiece, DraftSize
 from planning.drafting.rings import signed_area_mm2
 from planning.drafting.seams import side_mm
-from planning.drafting.sewing import Seam
+from planning.drafting.sewing import Part, Seam
 from planning.drafting.stuffing import FIRMNESS_KG_M3, VOLUME_SPREAD, stuffing_volume_mm3
 
 Certainty = Literal["published", "trade figure", "common practice", "from memory"]
@@ -23,7 +23,7 @@ WIDTH_SPREAD = 0.10
 DENSITY_SPREAD = 0.15  # besides the spread of the volume
 THREAD_SPREAD = 0.10  # tables give 2.5 where the formula gives 2.8 (textilecalculator.com)
 THREAD_WASTE = (0.10, 0.15)  # apparelscience.com: 10 to 15 % is lost in ends and changes
-EYE_SHARES = (1 / 36, 1 / 28, 1 / 24)  # of the height; common practice, no source
+EYE_SHARES = (0.10, 0.13, 0.155)  # of the side of the head's square; common practice, no source
 
 
 @dataclass(frozen=True)
@@ -40,7 +40,7 @@ class Estimate:
 
 
 def finished_height(size: DraftSize) -> Estimate:
-    """Return the standing height from sole to crown, ears not counted."""
+    """Return the height the size is named by, ears not counted."""
     return _spread(
         "finished height",
         size.height_mm,
@@ -51,33 +51,37 @@ def finished_height(size: DraftSize) -> Estimate:
     )
 
 
-def finished_width(size: DraftSize) -> Estimate:
-    """Return the width across body and both arms hanging at its sides."""
-    m = measures_of(size.height_mm, size.character)
+def finished_width(size: DraftSize) -> Estimate | None:
+    """Return the width, arms hanging at the sides, or nothing where it is not known."""
+    if size.width_mm is None:
+        return None
     return _spread(
         "finished width",
-        m.body_width_mm + 2 * m.arm_width_mm,
+        size.width_mm,
         WIDTH_SPREAD,
         "mm",
-        "The body measures: body and both arms at their stuffed thickness.",
+        "The measures it is drafted from, limbs at their stuffed thickness.",
         "from memory",
     )
 
 
-def stuffing_volume(size: DraftSize) -> Estimate:
-    """Return the volume of the stuffed parts in litres."""
+def stuffing_volume(size: DraftSize, parts: Sequence[Part]) -> Estimate:
+    """Return the volume of the stuffed parts in litres.
+
+    Raises SeamNameError when a part names a piece the size does not have.
+    """
     return _spread(
         "stuffing volume",
-        stuffing_volume_mm3(size) / 1e6,
+        stuffing_volume_mm3(size, parts) / 1e6,
         VOLUME_SPREAD,
         "litres",
-        "Limbs: A. C. Robin, Paper Bag Problem, Mathematics Today, June 2004. Head and body: 0.87 "
-        "of the ball with the same skin.",
+        "Flat parts: A. C. Robin, Paper Bag Problem, Mathematics Today, June 2004. Round parts: "
+        "0.87 of the ball with the same skin.",
         "published",
     )
 
 
-def stuffing_mass(size: DraftSize, firmness: str = "medium") -> Estimate:
+def stuffing_mass(size: DraftSize, parts: Sequence[Part], firmness: str = "medium") -> Estimate:
     """Return the mass of polyester stuffing in grams: soft, medium or firm.
 
     Raises DraftError for another firmness.
@@ -85,7 +89,7 @@ def stuffing_mass(size: DraftSize, firmness: str = "medium") -> Estimate:
     if firmness not in FIRMNESS_KG_M3:
         known = ", ".join(FIRMNESS_KG_M3)
         raise DraftError(f"“{firmness}” is no firmness of stuffing. Choose one of: {known}.")
-    likely_g = stuffing_volume_mm3(size) / 1e6 * FIRMNESS_KG_M3[firmness]
+    likely_g = stuffing_volume_mm3(size, parts) / 1e6 * FIRMNESS_KG_M3[firmness]
     return Estimate(
         f"stuffing, {firmness}",
         likely_g * (1 - VOLUME_SPREAD) * (1 - DENSITY_SPREAD),
@@ -93,7 +97,7 @@ def stuffing_mass(size: DraftSize, firmness: str = "medium") -> Estimate:
         likely_g * (1 + VOLUME_SPREAD) * (1 + DENSITY_SPREAD),
         "g",
         f"{FIRMNESS_KG_M3[firmness]:g} kg/m³ by feel; a bed pillow is about 18.6 (GSA A-A-54095, "
-        "1990). Weigh the filling of one arm to know your own.",
+        "1990). Weigh the filling of one part to know your own.",
         "from memory",
     )
 
@@ -151,30 +155,48 @@ def interfacing_area(size: DraftSize) -> Estimate:
     return Estimate("interfacing", to_seam, to_cut, 1.25 * to_cut, "cm²", source, "common practice")
 
 
-def eye_diameter(size: DraftSize) -> Estimate:
-    """Return the range of eye diameters that suit the height, embroidered or set in."""
-    low, likely, high = (share * size.height_mm for share in EYE_SHARES)
-    source = "A thirty-sixth to a twenty-fourth of the height: common practice, no source."
+def eye_diameter(size: DraftSize) -> Estimate | None:
+    """Return the range of eye diameters that suit the head, embroidered or set in.
+
+    The head is the piece that carries the mark of an eye; without one there is no face.
+    """
+    head = next((piece for piece in size if _has_eye(piece)), None)
+    if head is None:
+        return None
+    side_mm = math.sqrt(signed_area_mm2(head.seam_line))
+    low, likely, high = (share * side_mm for share in EYE_SHARES)
+    source = "A tenth to a seventh of the head from its side: common practice, no source."
     return Estimate("eyes", low, likely, high, "mm", source, "common practice")
+
+
+def _has_eye(piece: DraftPiece) -> bool:
+    return any(mark.name == EYE for mark in piece.marks)
 
 
 def estimates_of(
     size: DraftSize,
     seams: Sequence[Seam],
+    parts: Sequence[Part],
     firmness: str = "medium",
     thickness_mm: float = 1.0,
     stitch_mm: float = 2.0,
 ) -> tuple[Estimate, ...]:
-    """Return every estimate for one size of the built-in bear, in the order of a shopping list."""
-    return (
+    """Return every estimate there is ground for, in the order of a shopping list.
+
+    A size whose stuffed parts are not named gets none for its stuffing, for its pieces do not say
+    what becomes round of them; without named seams there is none for thread.
+    """
+    stuffing = [stuffing_volume(size, parts), stuffing_mass(size, parts, firmness)] if parts else []
+    thread = [thread_length(size, seams, thickness_mm, stitch_mm)] if seams else []
+    found = [
         finished_height(size),
         finished_width(size),
-        stuffing_volume(size),
-        stuffing_mass(size, firmness),
-        thread_length(size, seams, thickness_mm, stitch_mm),
+        *stuffing,
+        *thread,
         interfacing_area(size),
         eye_diameter(size),
-    )
+    ]
+    return tuple(estimate for estimate in found if estimate)
 
 
 def _spread(

@@ -36,6 +36,7 @@ def graded(size: DraftSize, height_mm: float) -> DraftSize:
         name=f"{height_mm / 10:g} cm",
         height_mm=height_mm,
         pieces=pieces,
+        width_mm=None if size.width_mm is None else factor * size.width_mm,
         notes=turning_notes(pieces),
     )
 

@@ -1,6 +1,6 @@
-"""The body measures of a bear: a few finished lengths, each a share of the standing height.
+"""The body measures of an animal: a few finished lengths, each a share of the standing height.
 
-The shares are this project's own, chosen by eye for three characters; they are nobody's pattern.
+The shares are this project's own, chosen by eye; they are nobody's pattern.
 Everything drafted and drawn, flat pieces and finished figure alike, comes from these measures.
 """
 
@@ -8,6 +8,7 @@ import math
 from dataclasses import astuple, dataclass
 
 from planning.drafting.errors import DraftError
+from planning.drafting.stance import Stance
 
 SMALLEST_MM = 150.0
 LARGEST_MM = 500.0
@@ -130,19 +131,30 @@ CHARACTERS: dict[str, BodyMeasures] = {
 }
 
 
-def measures_of(height_mm: float, character: str = "classic") -> BodyMeasures:
-    """Return the measures of a bear of this standing height and character.
+def measures_of(
+    height_mm: float, character: str = "classic", stance: Stance | None = None
+) -> BodyMeasures:
+    """Return the measures of a bear of this height and character.
 
-    Raises DraftError for an unknown character or a height outside 150 to 500 mm.
+    The height of one that sits is from seat to crown; its measures are those of the taller bear it
+    would be, standing. Raises DraftError for an unknown character or a height outside 150 to
+    500 mm.
     """
     if character not in CHARACTERS:
         known = ", ".join(CHARACTERS)
         raise DraftError(f"There is no bear called “{character}”. Choose one of: {known}.")
+    return grown(CHARACTERS[character], height_mm, stance or Stance(), "bear")
+
+
+def grown(shares: BodyMeasures, height_mm: float, stance: Stance, what: str) -> BodyMeasures:
+    """Return the measures of an animal from its shares; refuses as ``measures_of`` does."""
     if not SMALLEST_MM <= height_mm <= LARGEST_MM:
+        way = "sit" if stance.is_sitting else "stand"
         raise DraftError(
-            f"The bear can stand {SMALLEST_MM:g} to {LARGEST_MM:g} mm tall, not {height_mm:g} mm."
+            f"The {what} can {way} {SMALLEST_MM:g} to {LARGEST_MM:g} mm tall, not {height_mm:g} mm."
         )
-    return BodyMeasures(*(share * height_mm for share in astuple(CHARACTERS[character])))
+    standing_mm = height_mm / (1 - shares.seat_height_mm) if stance.is_sitting else height_mm
+    return BodyMeasures(*(share * standing_mm for share in astuple(shares)))
 
 
 def flat_width_mm(finished_width_mm: float) -> float:

@@ -10,7 +10,10 @@ from dataclasses import dataclass
 
 from planning.drafting.errors import SeamNameError
 from planning.drafting.rings import Point, Ring, length_mm
-from planning.drafting.sewing import Seam
+from planning.drafting.sewing import Part, Seam
+
+DETAIL_PLACE = "detail place"  # the mark of a place for a pocket, a badge or a monogram
+EYE = "eye"  # the mark that says a piece belongs to a face
 
 
 @dataclass(frozen=True)
@@ -94,13 +97,16 @@ class DraftPiece:
 
 @dataclass(frozen=True)
 class DraftSize:
-    """All pieces of one finished size. ``notes`` say what a maker should know of this size."""
+    """All pieces of one finished size. ``notes`` say what a maker should know of this size.
+
+    ``width_mm`` is the finished width, where it is known.
+    """
 
     name: str
     height_mm: float
     pieces: tuple[DraftPiece, ...]
     seam_allowance_mm: float
-    character: str = ""
+    width_mm: float | None = None
     notes: tuple[str, ...] = ()
 
     def __iter__(self) -> Iterator[DraftPiece]:
@@ -116,10 +122,11 @@ class DraftSize:
 
 @dataclass(frozen=True)
 class DraftPattern:
-    """A pattern with its sizes, smallest first, and the seams that hold for all of them."""
+    """A pattern with its sizes, smallest first; its seams and parts hold for all of them."""
 
     key: str
     name: str
     description: str
     sizes: tuple[DraftSize, ...]
     seams: tuple[Seam, ...] = ()
+    parts: tuple[Part, ...] = ()

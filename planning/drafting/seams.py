@@ -5,9 +5,9 @@ tolerance is this project's own for drafted patterns; hand-drawn ones are held t
 1/16 inch (1.6 mm) of Threads no. 200, Dec 2018/Jan 2019, "10 Patternwork Skills".
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
-from planning.drafting.bear_seams import SEAMS
 from planning.drafting.pieces import DraftSize
 from planning.drafting.sewing import Seam, Stretch
 
@@ -63,9 +63,9 @@ def _side_words(side: tuple[Stretch, ...]) -> str:
 
 
 def walk(
-    size: DraftSize, seams: tuple[Seam, ...] = SEAMS, tolerance_mm: float = TOLERANCE_MM
+    size: DraftSize, seams: Sequence[Seam], tolerance_mm: float = TOLERANCE_MM
 ) -> tuple[SeamWalk, ...]:
-    """Walk every seam of a size; without ``seams``, those of the built-in bear.
+    """Walk every seam of a size.
 
     Raises SeamNameError when a seam names a piece, edge or line the size does not have.
     """

@@ -1,4 +1,4 @@
-"""How pieces are joined: a seam sews some stretches of seam line to others.
+"""How pieces are joined: seams sew stretches of seam line together, and stuffed parts come of it.
 
 Which edges meet is data, because interchange files do not carry it (ASTM D6673, clause 1).
 """
@@ -28,3 +28,16 @@ class Seam:
     ease_pct: tuple[float, float] = (0.0, 0.0)
     copies: int = 1
     by_hand: bool = False
+
+
+@dataclass(frozen=True)
+class Part:
+    """A stuffed part: how often each piece goes into one of it, and how many of it there are.
+
+    A ``flat`` part is two sheets of the first piece's outline; any other is a round skin.
+    """
+
+    name: str
+    pieces: tuple[tuple[str, int], ...]
+    how_many: int
+    is_flat: bool

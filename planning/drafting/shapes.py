@@ -3,6 +3,9 @@
 import math
 from dataclasses import dataclass
 
+from shapely import Polygon, get_coordinates, get_exterior_ring
+from shapely.geometry.base import BaseGeometry
+
 from planning.drafting.curves import Line
 from planning.drafting.rings import Point
 
@@ -50,3 +53,15 @@ def oval(centre: Point, half_width_mm: float, half_height_mm: float, steps: int 
         (centre[0] + half_width_mm * math.cos(t), centre[1] + half_height_mm * math.sin(t))
         for t in turns
     ]
+
+
+def rounded(line: Line, radius_mm: float) -> Line:
+    """Round the outward corners of a closed line, as stuffing does."""
+    soft = Polygon(line).buffer(-radius_mm, quad_segs=24).buffer(radius_mm, quad_segs=24)
+    return ring_of(soft, 0.02)
+
+
+def ring_of(shape: BaseGeometry, smoothing_mm: float) -> Line:
+    """Return the outer ring of a polygon, without the corners nearly on a straight line."""
+    ring = get_coordinates(get_exterior_ring(shape.simplify(smoothing_mm)))
+    return [(float(x), float(y)) for x, y in ring][:-1]

@@ -1,4 +1,4 @@
-"""How much stuffing a drafted bear takes, part by part, from the area of its cloth.
+"""How much stuffing a drafted size takes, part by part, from the area of its cloth.
 
 Limbs and ears are two flat sheets blown up; head and body hold a share of the most a skin of that
 area could hold. Volumes are within a fifth at best, masses within a third: the density of toy
@@ -6,10 +6,11 @@ stuffing has no institutional figure. A maker who weighs the filling of one part
 """
 
 import math
-from dataclasses import dataclass
+from collections.abc import Sequence
 
 from planning.drafting.pieces import DraftPiece, DraftSize
 from planning.drafting.rings import bounds_mm, signed_area_mm2
+from planning.drafting.sewing import Part as Part
 
 ROUND_SHARE = 0.87  # of the ball with the same skin; reference figure 0.85 to 0.9 for shaped parts
 VOLUME_SPREAD = 0.20  # Robin's formula against Paulsen's disc is 14 % low; 20 % taken
@@ -17,27 +18,6 @@ VOLUME_SPREAD = 0.20  # Robin's formula against Paulsen's disc is 14 % low; 20 %
 # Kilograms per cubic metre, from memory, unconfirmed. One public anchor: a bed pillow of polyester
 # fibre is about 18.6 (GSA item description A-A-54095, 1990: 680 g in 20 by 26 in, Robin's volume).
 FIRMNESS_KG_M3 = {"soft": 15.0, "medium": 25.0, "firm": 40.0}
-
-
-@dataclass(frozen=True)
-class Part:
-    """A stuffed part of the bear: how often each piece goes into one of it, and how many there are.
-
-    A ``flat`` part is two sheets of the first piece's outline; any other is a round skin.
-    """
-
-    name: str
-    pieces: tuple[tuple[str, int], ...]
-    how_many: int
-    is_flat: bool
-
-
-PARTS = (
-    Part("body", (("body front", 2), ("body back", 2)), 1, is_flat=False),
-    Part("head", (("head side", 2), ("head gusset", 1)), 1, is_flat=False),
-    Part("arm", (("arm outer", 1), ("arm inner", 1), ("paw pad", 1)), 2, is_flat=True),
-    Part("leg", (("leg", 2), ("sole", 1)), 2, is_flat=True),
-)
 
 
 def flat_part_volume_mm3(width_mm: float, height_mm: float) -> float:
@@ -69,9 +49,12 @@ def part_volume_mm3(size: DraftSize, part: Part) -> float:
     return round_part_volume_mm3(skin_mm2)
 
 
-def stuffing_volume_mm3(size: DraftSize) -> float:
-    """Return the volume of all stuffed parts of a bear."""
-    return sum(part.how_many * part_volume_mm3(size, part) for part in PARTS)
+def stuffing_volume_mm3(size: DraftSize, parts: Sequence[Part]) -> float:
+    """Return the volume of all stuffed parts of a size.
+
+    Raises SeamNameError when a part names a piece the size does not have.
+    """
+    return sum(part.how_many * part_volume_mm3(size, part) for part in parts)
 
 
 def _flat(piece: DraftPiece) -> float:

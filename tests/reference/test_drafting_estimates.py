@@ -6,14 +6,15 @@ import pytest
 from scipy.special import gamma
 
 from planning.drafting.bear import bear
-from planning.drafting.bear_seams import SEAMS
 from planning.drafting.estimates import (
     seam_length_mm,
     stuffing_volume,
     thread_length,
     thread_ratio,
 )
+from planning.drafting.library import drafted, parts_for, seams_for
 from planning.drafting.measures import measures_of
+from planning.drafting.rings import signed_area_mm2
 from planning.drafting.stuffing import flat_part_volume_mm3, round_part_volume_mm3
 
 
@@ -71,12 +72,30 @@ def test_the_volume_is_near_that_of_plain_solids() -> None:
     arm = math.pi / 4 * m.arm_width_mm**2 * m.arm_length_mm
     leg = math.pi / 4 * m.leg_width_mm**2 * m.leg_length_mm
     solids = (body + head + 2 * arm + 2 * leg) / 1e6
-    assert stuffing_volume(bear(300)).likely == pytest.approx(solids, rel=0.25)
+    assert stuffing_volume(bear(300), parts_for("bear")).likely == pytest.approx(solids, rel=0.25)
+
+
+def test_a_pillow_holds_what_robin_gives_for_its_sides() -> None:
+    """A. C. Robin, "Paper Bag Problem": w³ (h / (pi w) - 0.142 (1 - 10^(-h/w))), w the shorter."""
+    wide, tall = 320.0, 400.0
+    robin = wide**3 * (tall / (math.pi * wide) - 0.142 * (1 - 10 ** (-tall / wide)))
+    found = stuffing_volume(drafted("pillow", 400), parts_for("pillow")).likely
+    assert found == pytest.approx(robin / 1e6, rel=1e-3)
+
+
+def test_a_heart_holds_its_band_and_two_rounded_faces() -> None:
+    """The prism of its band and one paper bag of its faces: common practice, no source."""
+    size = drafted("heart", 300)
+    face_mm2 = 2 * signed_area_mm2(size.piece("heart front").seam_line)
+    band_mm = size.piece("lower band").stretch_mm("side end")
+    solids = face_mm2 * band_mm + flat_part_volume_mm3(face_mm2 / 300, 300)
+    found = stuffing_volume(size, parts_for("heart")).likely
+    assert found == pytest.approx(solids / 1e6, rel=0.15)
 
 
 def test_thread_stays_between_the_published_ratios() -> None:
     """2.5 (textilecalculator.com) to 3.6 for fleece, with 10 to 15 % waste (apparelscience.com)."""
     size = bear(300)
-    estimate = thread_length(size, SEAMS, thickness_mm=1.0, stitch_mm=2.5)
-    metres = seam_length_mm(size, SEAMS) / 1000
+    estimate = thread_length(size, seams_for("bear"), thickness_mm=1.0, stitch_mm=2.5)
+    metres = seam_length_mm(size, seams_for("bear")) / 1000
     assert 2.5 * 1.10 <= estimate.likely / metres <= 3.6 * 1.15

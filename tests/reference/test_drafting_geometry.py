@@ -10,12 +10,17 @@ from shapely import LinearRing, Polygon
 from planning.drafting.allowance import cut_line_of
 from planning.drafting.bear import bear
 from planning.drafting.curves import ellipse_perimeter_mm
+from planning.drafting.library import drafted
 from planning.drafting.measures import CHARACTERS
 from planning.drafting.pieces import DraftSize
 from planning.drafting.rings import perimeter_mm, signed_area_mm2
 from tests.planning.drafting.shapes_for_tests import SQUARE, circle
 
-SIZES = [bear(height, name) for height in (150, 300, 460) for name in CHARACTERS]
+SIZES = [
+    *(bear(height, name) for height in (150, 300, 460) for name in CHARACTERS),
+    *(drafted(key, 300) for key in ("rabbit", "pillow", "heart")),
+    drafted("bear", 300, pose="sitting", face="aside"),
+]
 
 
 @pytest.mark.parametrize("size", SIZES)
@@ -58,6 +63,18 @@ def test_offset_of_the_sole_obeys_steiner() -> None:
     assert perimeter_mm(sole.cut_line) == pytest.approx(length + 2 * math.pi * 6, rel=1e-3)
     steiner = area + 6 * length + 36 * math.pi
     assert signed_area_mm2(sole.cut_line) == pytest.approx(steiner, rel=1e-3)
+
+
+@pytest.mark.parametrize("height", [150, 300, 500])
+def test_the_seat_is_the_ellipse_of_its_rim(height: float) -> None:
+    """Perimeter by SciPy's complete elliptic integral, area pi a b; drawn in 96 straight steps."""
+    size = drafted("bear", height, pose="sitting")
+    rim_mm = 2 * sum(size.piece(f"body {end}").stretch_mm("seat") for end in ("front", "back"))
+    ring = size.piece("seat").seam_line
+    a, b = (max(values) - min(values) for values in zip(*ring, strict=True))
+    by_integral = 4 * a / 2 * ellipe(1 - b * b / a / a)
+    assert by_integral == pytest.approx(rim_mm, rel=1e-3)
+    assert signed_area_mm2(ring) == pytest.approx(math.pi * a * b / 4, rel=1e-3)
 
 
 @pytest.mark.parametrize(("a", "b"), [(10, 10), (10, 9), (10, 7.2), (10, 5), (10, 4)])

@@ -1,7 +1,9 @@
-"""A few named rings, and the angle inside a ring's corner."""
+"""A few named rings, the angle inside a ring's corner, and every make of every kind."""
 
 import math
+from dataclasses import dataclass
 
+from planning.drafting.library import KINDS, Kind
 from planning.drafting.pieces import DraftPiece
 from planning.drafting.rings import Ring
 
@@ -34,3 +36,28 @@ def corner_deg(piece: DraftPiece, edge_name: str) -> float:
     back = math.atan2(before[1] - here[1], before[0] - here[0])
     on = math.atan2(after[1] - here[1], after[0] - here[0])
     return math.degrees(back - on) % 360
+
+
+@dataclass(frozen=True)
+class Make:
+    """A kind in one pose with one face."""
+
+    key: str
+    pose: str
+    face: str
+
+    @property
+    def kind(self) -> Kind:
+        return KINDS[self.key]
+
+    def __str__(self) -> str:
+        return f"{self.key}-{self.pose}-{self.face}"
+
+
+ANIMALS = ("bear", "bear-baby", "bear-long", "rabbit")
+EVERY_MAKE = tuple(
+    Make(kind.key, pose, face)
+    for kind in KINDS.values()
+    for pose in kind.poses
+    for face in kind.faces
+)

@@ -6,9 +6,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from planning.drafting.bear import bear
-from planning.drafting.bear_seams import SEAMS
 from planning.drafting.errors import SeamNameError
-from planning.drafting.measures import CHARACTERS
+from planning.drafting.library import drafted, seams_for
+from planning.drafting.pieces import DraftPiece
 from planning.drafting.seams import (
     HAND_DRAWN_TOLERANCE_MM,
     SeamWalk,
@@ -17,43 +17,74 @@ from planning.drafting.seams import (
     walk_seam,
 )
 from planning.drafting.sewing import Seam, Stretch
+from tests.planning.drafting.shapes_for_tests import ANIMALS, EVERY_MAKE, Make
+
+every_make = pytest.mark.parametrize("make", EVERY_MAKE, ids=str)
 
 
-@settings(max_examples=30, deadline=None)
-@given(st.floats(150, 500), st.sampled_from(sorted(CHARACTERS)))
-def test_every_seam_walks_within_a_millimetre(height: float, character: str) -> None:
-    for walked in walk(bear(height, character)):
+def walks_within_a_millimetre(make: Make, height_mm: float) -> None:
+    size = drafted(make.key, height_mm, pose=make.pose, face=make.face)
+    for walked in walk(size, seams_for(make.key, make.pose, make.face)):
         assert walked.ok, walked.text
         if walked.ease_pct == (0, 0):
             assert abs(walked.difference_mm) < 1, walked.text
 
 
-@pytest.mark.parametrize("character", sorted(CHARACTERS))
-def test_the_ear_is_three_percent_fuller_than_its_line(character: str) -> None:
-    for walked in walk(bear(300, character)):
-        if walked.name.startswith("ear to head"):
-            assert walked.difference_mm / walked.b_mm == pytest.approx(0.03, abs=0.002)
+@every_make
+def test_every_seam_walks_at_the_ends_of_its_range_and_between(make: Make) -> None:
+    for height_mm in (make.kind.least_mm, *make.kind.heights_mm, make.kind.most_mm):
+        walks_within_a_millimetre(make, height_mm)
 
 
-def test_every_edge_of_every_copy_is_sewn_exactly_once() -> None:
+@settings(max_examples=40, deadline=None)
+@given(st.sampled_from(EVERY_MAKE), st.floats(0, 1))
+def test_every_seam_walks_at_any_height(make: Make, share: float) -> None:
+    least, most = make.kind.least_mm, make.kind.most_mm
+    walks_within_a_millimetre(make, least + share * (most - least))
+
+
+@pytest.mark.parametrize("key", ANIMALS)
+def test_the_ear_is_three_percent_fuller_than_its_line(key: str) -> None:
+    onto = [w for w in walk(drafted(key, 300), seams_for(key)) if " to head" in w.name]
+    assert len(onto) == (4 if key == "rabbit" else 2)
+    for walked in onto:
+        assert walked.difference_mm / walked.b_mm == pytest.approx(0.03, abs=0.002)
+
+
+def times_sewn(piece: DraftPiece, edge: str) -> int:
+    """How many seams an edge is in, on all copies of its piece."""
+    if (piece.name, edge) == ("ear", "foot"):
+        return piece.count // 2  # both layers of an ear go into one seam at its foot
+    if piece.name == "front" and edge.endswith("overlap"):
+        return 2  # once with each back
+    return piece.count
+
+
+@every_make
+def test_every_edge_of_every_copy_is_sewn_once(make: Make) -> None:
     sewn = Counter[tuple[str, str]]()
-    for seam in SEAMS:
+    for seam in seams_for(make.key, make.pose, make.face):
         for stretch in (*seam.a, *seam.b):
             sewn[stretch.piece, stretch.name] += stretch.times * seam.copies
-    for piece in bear(300):
+    for piece in drafted(make.key, 300, pose=make.pose, face=make.face):
         for edge in piece.edges:
-            # both layers of an ear go into one seam at its foot
-            wanted = (
-                piece.count // 2 if edge.name == "foot" and piece.name == "ear" else piece.count
-            )
+            wanted = times_sewn(piece, edge.name)
             assert sewn[piece.name, edge.name] == wanted, (piece.name, edge.name)
 
 
+@every_make
+def test_seams_have_names_of_their_own(make: Make) -> None:
+    names = [seam.name for seam in seams_for(make.key, make.pose, make.face)]
+    assert len(set(names)) == len(names)
+
+
 def test_openings_are_closed_by_hand() -> None:
-    by_hand = {(s.piece, s.name) for seam in SEAMS if seam.by_hand for s in seam.a}
-    for piece in bear(300):
-        if piece.opening and piece.name != "arm inner":
-            assert (piece.name, piece.opening.name) in by_hand
+    for make in EVERY_MAKE:
+        seams = seams_for(make.key, make.pose, make.face)
+        by_hand = {(s.piece, s.name) for seam in seams if seam.by_hand for s in (*seam.a, *seam.b)}
+        for piece in drafted(make.key, 300, pose=make.pose, face=make.face):
+            if piece.opening:
+                assert (piece.name, piece.opening.name) in by_hand
 
 
 def test_a_longer_side_is_found_and_named() -> None:
@@ -125,8 +156,10 @@ def test_a_hand_drawn_seam_may_be_a_millimetre_and_a_half_off() -> None:
     assert walk_seam(size, near, HAND_DRAWN_TOLERANCE_MM).ok
 
 
-def test_the_bear_has_no_unsewn_edge() -> None:
-    assert unsewn_edges(bear(300), SEAMS) == ()
+@every_make
+def test_no_edge_is_left_unsewn(make: Make) -> None:
+    size = drafted(make.key, 300, pose=make.pose, face=make.face)
+    assert unsewn_edges(size, seams_for(make.key, make.pose, make.face)) == ()
 
 
 def test_edges_that_are_in_no_seam_are_named_but_openings_are_not() -> None:

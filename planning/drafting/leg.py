@@ -7,20 +7,21 @@ import math
 
 from planning.drafting.curves import Line, smooth
 from planning.drafting.measures import BodyMeasures, flat_width_mm
-from planning.drafting.outline import Drawn, Making, made, split_line
-from planning.drafting.pieces import DraftPiece, Mark
+from planning.drafting.openings import opened_between
+from planning.drafting.outline import Drawn, Making, made
+from planning.drafting.pieces import DETAIL_PLACE, DraftPiece, Mark
 from planning.drafting.rings import length_mm
 
 SOLE_WIDTH = 0.72  # of its length
 SOLE_STEPS = 96
-OPENING = (0.42, 0.78)  # of the back edge from the heel up
+OPENING = (0.42, 0.78)  # of the back edge from the heel up: the usual opening
+WIDEST_OPENING = (0.10, 0.84)
 
 
 def leg(m: BodyMeasures, allowance_mm: float) -> tuple[DraftPiece, ...]:
     """Draft the leg and the sole that fits it."""
     lower, back, front = _leg_lines(m)
-    back_mm = length_mm(back)
-    back_parts = split_line(back, OPENING[0] * back_mm, OPENING[1] * back_mm)
+    back_parts = opened_between(back, OPENING, WIDEST_OPENING)
     top = back[-1]
     joint = Mark("leg joint", (top[0], m.hip_height_mm))
     return (
@@ -91,7 +92,7 @@ def _sole(half_rim_mm: float, allowance_mm: float) -> DraftPiece:
             Drawn("right half", outline[: toe + 1], "toe"),
             Drawn("left half", outline[toe:], "heel"),
         ],
-        Making("sole", count=2, mirrored=1),
+        Making("sole", count=2, mirrored=1, marks=(Mark(DETAIL_PLACE, (0.0, 0.06 * size)),)),
         allowance_mm,
     )
 
