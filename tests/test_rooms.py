@@ -72,6 +72,7 @@ def test_views_reach_rows_only_through_the_workshop() -> None:
                     assert asked.startswith(
                         (
                             "of(",
+                            "create(",
                             "with_cloth()",
                             "select_related(",
                             "filter(removed_at=None)",

@@ -75,7 +75,7 @@ def pattern(request: WorkshopRequest, pk: int) -> HttpResponse:
         "planning/pattern.html",
         {
             "pattern": row,
-            "later": Pattern.objects.filter(earlier=row).first(),
+            "later": Pattern.objects.of(request.workshop).filter(earlier=row).first(),
             "sizes": [(size, _copies(size), cloth_mm2(size), walked[size.pk]) for size in sizes],
             "figures": [view for view in views if view],
             "shown": shown,

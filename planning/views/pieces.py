@@ -80,9 +80,8 @@ def edit_piece(request: WorkshopRequest, pk: int) -> HttpResponse:
     form = PieceFactsForm(request.POST or None, instance=piece)
     if request.method == "POST" and form.is_valid():
         with transaction.atomic():
-            old = PatternPiece.objects.values_list("name", flat=True).get(pk=piece.pk)
             form.save()
-            _rename(piece, old)
+            _rename(piece, form.initial["name"])
             versions.regrade(piece.size)
         messages.success(request, "Saved.")
         return redirect(piece)
