@@ -13,7 +13,7 @@ from planning.drafting.exchange.dxf_layers import BOUNDARY, CHECK_LAYER, NOT_NEE
 from planning.drafting.exchange.dxf_lines import Drawn, drawn_of, refuse_too_many, rings_of
 from planning.drafting.exchange.dxf_marks import grain_deg, marks_of
 from planning.drafting.exchange.dxf_rings import piece_rings
-from planning.drafting.exchange.dxf_text import document_of
+from planning.drafting.exchange.dxf_text import NO_PIECES, document_of
 from planning.drafting.exchange.dxf_words import (
     keyed,
     labels,
@@ -61,7 +61,7 @@ def read_dxf(data: bytes, mm_per_unit: float | None = None) -> Found:
 def _blocks(document: Drawing, mm_per_unit: float, points: int) -> list[Drawn]:
     blocks = []
     for block in document.blocks:
-        if not block.name.startswith(("*", "$")):
+        if not block.name.startswith(NO_PIECES):
             place = f"the block “{clean_name(block.name)}”"
             blocks.append(drawn_of(block, block.name, place, mm_per_unit))
             points += blocks[-1].points

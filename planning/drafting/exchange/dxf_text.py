@@ -22,6 +22,7 @@ from planning.drafting.exchange.found import PatternFileError
 
 MOST_ENTITIES = 60_000  # vertices of polylines counted in
 MOST_BLOCKS = 2 * MOST_PIECES
+NO_PIECES = ("*", "$")  # how blocks of a program's own begin
 MENDED = "The file was damaged and was mended while reading: compare each piece with its drawing."
 
 # Entities younger than release 12, which picky writers still put into such files.
@@ -59,7 +60,11 @@ def document_of(data: bytes) -> tuple[Drawing, list[str]]:
     text = "\n".join(line for pair in zip(tags.codes, tags.values, strict=True) for line in pair)
     document, is_mended = _read(f"{text}\n")
     blocks = {block.name.lower() for block in document.blocks}
-    lost = [name for name in _block_names(tags) if name.lower() not in blocks]
+    lost = [
+        name
+        for name in _block_names(tags)
+        if name.lower() not in blocks and not name.startswith(NO_PIECES)
+    ]
     if lost:
         raise PatternFileError(f"The block “{lost[0]}” could not be read. Save the file again.")
     return document, [*notes, MENDED] if is_mended else notes

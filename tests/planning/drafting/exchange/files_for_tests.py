@@ -23,7 +23,7 @@ def tags(*pairs: tuple[int, object]) -> str:
 
 
 def polyline(
-    layer: str, points: Iterable[tuple[float, float]], closed: bool = True, bulge: float = 0
+    layer: str, points: Iterable[tuple[object, object]], closed: bool = True, bulge: float = 0
 ) -> str:
     vertices = "".join(
         tags((0, "VERTEX"), (8, layer), (10, x), (20, y), (42, bulge)) for x, y in points
