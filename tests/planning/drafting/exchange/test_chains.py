@@ -1,11 +1,12 @@
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from planning.drafting.exchange.chains import GAP_MM, chained, closed_ring
 from tests.planning.drafting.shapes_for_tests import circle
 
 
+@settings(deadline=None)
 @given(order=st.permutations(range(24)), turned=st.lists(st.booleans(), min_size=24, max_size=24))
 def test_pieces_of_a_ring_are_joined_in_any_order_and_any_way_round(order, turned):
     ring = circle(100, 24)

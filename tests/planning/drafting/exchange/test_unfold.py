@@ -1,7 +1,7 @@
 """Half a piece and its fold."""
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely import Polygon, affinity
 
@@ -25,6 +25,7 @@ def one(inside):
     return piece
 
 
+@settings(deadline=None)
 @given(turn_deg=st.floats(0, 360), start=st.integers(0, 4), is_over=st.booleans())
 def test_the_whole_is_the_half_and_its_reflection(turn_deg, start, is_over):
     # against Shapely: the union of the half and its mirror image, however it lies
