@@ -25,6 +25,7 @@ MOST_BLOCKS = 2 * MOST_PIECES
 NO_PIECES = ("*", "$")  # how blocks of a program's own begin
 MENDED = "The file was damaged and was mended while reading: compare each piece with its drawing."
 
+_LINE_END = re.compile(r"\r\n|\r|\n")
 # Entities younger than release 12, which picky writers still put into such files.
 _MODERN = {"LWPOLYLINE", "SPLINE", "ELLIPSE", "MTEXT"}
 # The tags that ezdxf expects ahead of an LWPOLYLINE's own (DXF reference, common group codes).
@@ -79,17 +80,36 @@ def _text(data: bytes) -> str:
 
 def _tags(text: str) -> Tags:
     # A blank line ahead of the first tag is refused by ezdxf; a value may be blank, a code not.
-    lines = [line.strip() for line in re.split(r"\r\n|\r|\n", text.strip())]
+    lines = [line.strip() for line in _LINE_END.split(text)]
+    first = next((number for number, line in enumerate(lines) if line), 0)
+    while lines and not lines[-1]:
+        lines.pop()
+    lines = lines[first:]
     if len(lines) % 2:
         lines.append("")
     tags = Tags(lines[0::2], lines[1::2])
-    for number, code in enumerate(tags.codes):
+    for number, (code, value) in enumerate(zip(tags.codes, tags.values, strict=True)):
+        line = first + 2 * number + 1
         if not (code.isascii() and code.removeprefix("-").isdigit()):
             raise PatternFileError(
-                f"The file is no sound DXF at line {2 * number + 1}: “{code[:30]}” is no group "
-                "code. Save it again as DXF, release 12."
+                f"The file is no sound DXF at line {line}: “{code[:30]}” is no group code. "
+                "Save it again as DXF, release 12."
+            )
+        if len(code) == 2 and "10" <= code <= "59" and not _is_number(value):
+            raise PatternFileError(
+                f"The file is no sound DXF at line {line + 1}: “{value[:30]}” is no number. "
+                "Decimals need a point."
             )
     return tags
+
+
+def _is_number(value: str) -> bool:
+    """A mending reader would take 60 for "60,5", so numbers are looked at here."""
+    try:
+        float(value)
+    except ValueError:
+        return False
+    return True
 
 
 def _check_whole(tags: Tags) -> list[str]:
@@ -172,13 +192,13 @@ def _with_markers(pairs: list[tuple[str, str]]) -> Tags:
 def _read(text: str) -> tuple[Drawing, bool]:
     try:
         return ezdxf.read(io.StringIO(text)), False
-    except (DXFError, ValueError, TypeError, KeyError, IndexError, AttributeError):
+    except (DXFError, ValueError, TypeError, LookupError, AttributeError):
         pass  # the mending reader's own words are the better ones
     try:
         document, _ = recover.read(io.BytesIO(text.encode("utf-8", errors="replace")))
-    except (DXFError, ValueError, TypeError, KeyError, IndexError, AttributeError) as error:
+    except (DXFError, ValueError, TypeError, LookupError, AttributeError) as error:
+        why = f" ({' '.join(str(error).split())[:120]})" if isinstance(error, DXFError) else ""
         raise PatternFileError(
-            f"The file is no sound DXF ({' '.join(str(error).split())[:120]}). "
-            "Save it again as DXF, release 12."
+            f"The file is no sound DXF{why}. Save it again as DXF, release 12."
         ) from error
     return document, True

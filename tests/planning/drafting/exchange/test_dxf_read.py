@@ -258,3 +258,27 @@ def test_a_file_in_an_older_encoding_is_read():
     data = dxf(block("LEG", polyline("1", BOX) + text("Piece Name: Aermel")), METRIC)
     found = read_pattern_file(data.replace(b"Aermel", b"\xc4rmel"), "leg.dxf")
     assert found.pieces[0].name == "Ärmel"
+
+
+def test_a_file_that_had_to_be_mended_says_so():
+    data = dxf(block("LEG", polyline("1", BOX)), METRIC)
+    found = read_pattern_file(data.replace(b"POLYLINE\n", b"POLYLINE\n5\nXYZ\n"), "leg.dxf")
+    assert found.pieces[0].outline == BOX
+    assert "mended while reading" in found.notes[0]
+
+
+def test_a_missing_end_mark_is_said():
+    data = dxf(block("LEG", polyline("1", BOX)), METRIC).replace(b"0\nEOF\n", b"")
+    assert read_pattern_file(data, "leg.dxf").notes[0].startswith("The file's end mark was missing")
+
+
+def test_a_gap_in_a_drawing_without_blocks_is_closed_and_said():
+    found = from_dxf("", METRIC + polyline("CUT", (*BOX, (0.0, 0.4)), closed=False))
+    assert "missed closing by 0.4 mm" in found.pieces[0].notes[0]
+
+
+def test_closed_and_open_lines_inside_a_boundary_are_counted():
+    inside = polyline("1", INNER) + line("1", (20, 20), (30, 30))
+    notes = one(polyline("1", BOX) + inside).notes
+    assert notes[0] == "Closed lines inside, on layer 1, left out: 1."
+    assert notes[1] == "Open lines on layer 1, left out: 1."

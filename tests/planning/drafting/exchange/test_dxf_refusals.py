@@ -26,7 +26,8 @@ WHOLE = polyline("1", BOX)
     [
         (polyline("1", ((0, 0), ("nan", 0), (9, 9))), "the block “LEG”, layer “1” is no number"),
         (polyline("1", ((0, 0), ("inf", 0), (9, 9))), "the block “LEG”, layer “1” is no number"),
-        (polyline("1", ((0, 0), ("wide", 0), (9, 9))), "no sound DXF"),
+        (polyline("1", ((0, 0), ("wide", 0), (9, 9))), "“wide” is no number"),
+        (polyline("1", ((0, 0), ("60,5", 0), (9, 9))), "at line 42: “60,5” is no number"),
         (polyline("1", ((0, 0), (5001, 0), (9, 9))), "the block “LEG” is 5.0 m long"),
         (polyline("1", ((0, 0), (100, 100), (0, 100), (100, 0))), "the block “LEG” crosses"),
         (WHOLE + polyline("1", ((200, 0), (300, 0), (300, 90))), "two boundaries"),
@@ -70,6 +71,11 @@ def test_two_blocks_of_one_name_are_refused():
 def test_a_line_that_is_no_group_code_is_named():
     with pytest.raises(PatternFileError, match="line 5: “hello”"):
         read_pattern_file(b"0\nSECTION\n2\nBLOCKS\nhello\nworld\n0\nENDSEC\n0\nEOF\n", "a.dxf")
+
+
+def test_the_line_is_counted_from_the_top_of_the_file():
+    with pytest.raises(PatternFileError, match="line 7: “hello”"):
+        read_pattern_file(b"\n\n0\nSECTION\n2\nBLOCKS\nhello\nworld\n", "a.dxf")
 
 
 @pytest.mark.parametrize("data", [b"", b"\n\n", b"0\nEOF\n", section("ENTITIES", "").encode()])
