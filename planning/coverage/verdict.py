@@ -4,7 +4,8 @@ A verdict of *covers* carries a lay that `verify` found without fault; *cannot* 
 *undecided* carries the best part of a lay, verified too, and what was left over.
 """
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from typing import Literal
 
 from planning.coverage.problem import Placement
@@ -69,6 +70,37 @@ class Verdict:
     seed: int
     engine: str
     notes: tuple[str, ...] = ()
+
+
+type HelpKind = Literal[
+    "found",
+    "leave_out",
+    "left_over",
+    "half_turns",
+    "list",
+    "same_garment",
+    "clearance",
+    "edge_margin",
+    "flaw_margin",
+    "grain_tolerance",
+    "extra_cloth",
+]
+
+
+@dataclass(frozen=True, slots=True)
+class Help:
+    """What would let the cloth be enough, in a sentence, with the verified lay that shows it.
+
+    `figures` are lengths, angles and numbers by name. *Found* says that the cloth is enough as it
+    is; *left over* has no lay and names the pieces that a search most often cannot place.
+    """
+
+    kind: HelpKind
+    text: str
+    pieces: tuple[str, ...]
+    panels: tuple[str, ...]
+    figures: Mapping[str, float] = field(default_factory=dict)
+    lay: tuple[Placement, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
