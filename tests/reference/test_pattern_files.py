@@ -142,10 +142,9 @@ def test_a_release_12_pattern_that_ezdxf_wrote_is_read_by_its_layers(newline):
     assert [mark.at for mark in piece.marks] == [(30, 30), (-30, 30)]
     assert len(piece.lines) == 2
     assert piece.grain_deg == 90
-    assert piece.notes == ("The file says: “annotation: fur”.",)
+    assert piece.notes == ("Cut-outs inside, left out: 1.", "The file says: “annotation: fur”.")
     assert [note for note in found.notes if "layer" in note] == [
-        "Left out in the block “BACK-30”: 1 on layer “11” (cut-outs).",
-        "Left out in the block “BACK-30”: 1 on layer “9” (stripe lines).",
+        "Left out in the blocks: 1 on layer “9” (stripe lines).",
     ]
 
 

@@ -15,7 +15,7 @@ SEW = "14"
 ANNOTATION = "15"
 CHECK_LAYER = "CHECK_100_MM"  # our own line for checking the scale
 
-READ = (BOUNDARY, *NOTCHES, MIRROR, GRAIN, INTERNAL, DRILL, SEW)
+READ = (BOUNDARY, *NOTCHES, MIRROR, GRAIN, INTERNAL, CUT_OUT, DRILL, SEW)
 # Turn and curve points, grade references, and the dense copies that prove a curve.
 NOT_NEEDED = ("2", "3", "5", "84", "85", "86", "87", CHECK_LAYER)
-WORDS = {"9": "stripe lines", "10": "plaid lines", CUT_OUT: "cut-outs", ANNOTATION: "notes"}
+WORDS = {"9": "stripe lines", "10": "plaid lines", ANNOTATION: "notes"}

@@ -9,7 +9,14 @@ from collections.abc import Sequence
 from ezdxf.document import Drawing
 
 from planning.drafting.exchange.checked import clean_name, found_of
-from planning.drafting.exchange.dxf_layers import BOUNDARY, CHECK_LAYER, NOT_NEEDED, READ, WORDS
+from planning.drafting.exchange.dxf_layers import (
+    BOUNDARY,
+    CHECK_LAYER,
+    CUT_OUT,
+    NOT_NEEDED,
+    READ,
+    WORDS,
+)
 from planning.drafting.exchange.dxf_lines import Drawn, drawn_of, refuse_too_many, rings_of
 from planning.drafting.exchange.dxf_marks import grain_deg, marks_of
 from planning.drafting.exchange.dxf_rings import piece_rings
@@ -45,7 +52,7 @@ def read_dxf(data: bytes, mm_per_unit: float | None = None) -> Found:
     blocks = _blocks(document, scale, model.points)
     pieces, block_notes = _block_pieces(blocks, said)
     if pieces:
-        block_notes += _left_out(model, "outside the blocks", read=())
+        block_notes += _left_out([model], "outside the blocks", read=())
     else:
         pieces, plain_notes = _plain_pieces(model)
         block_notes += plain_notes
@@ -95,8 +102,7 @@ def _block_pieces(
             )
             continue
         pieces.append(piece)
-        notes += _left_out(drawn, f"in the block “{name}”", READ)
-    return pieces, notes
+    return pieces, [*notes, *_left_out(blocks, "in the blocks", READ)]
 
 
 def _piece(drawn: Drawn, style: dict[str, str]) -> FoundPiece | None:
@@ -107,7 +113,9 @@ def _piece(drawn: Drawn, style: dict[str, str]) -> FoundPiece | None:
     count, mirrored, question = quantity_of(said.get("quantity"))
     grain = grain_deg(drawn)
     marks = marks_of(drawn, rings.seam or rings.outline, labels(drawn.words), rings.fold)
-    notes = [*rings.notes, question, *remarks(drawn.words)]
+    holes = len(drawn.strokes.get(CUT_OUT, []))
+    cut_outs = f"Cut-outs inside, left out: {holes}." if holes else ""
+    notes = [*rings.notes, question, cut_outs, *remarks(drawn.words)]
     return FoundPiece(
         name=said.get("piece name") or clean_name(drawn.name) or "piece",
         size=size_of(said, drawn.name) or style.get("sample size", ""),
@@ -148,17 +156,18 @@ def _plain_pieces(model: Drawn) -> tuple[list[FoundPiece], list[str]]:
     pieces, notes = pieces_among(outlines)
     if opened:
         notes.append(f"Open lines were left out: {', '.join(opened)}.")
-    return pieces, [*notes, *remarks(model.words), *_left_out(model, "in the drawing", None)]
+    return pieces, [*notes, *remarks(model.words), *_left_out([model], "in the drawing", None)]
 
 
-def _left_out(drawn: Drawn, where: str, read: Sequence[str] | None) -> list[str]:
+def _left_out(layouts: Sequence[Drawn], where: str, read: Sequence[str] | None) -> list[str]:
     """A sentence for each layer, not among those ``read``, that was passed by; None reads all."""
     counts: Counter[str] = Counter()
-    for layer, strokes in drawn.strokes.items():
-        if read is not None and layer not in (*read, *NOT_NEEDED):
-            counts[layer] += len(strokes)
-    for (layer, _), count in drawn.unread.items():
-        counts[layer] += count
+    for drawn in layouts:
+        for layer, strokes in drawn.strokes.items():
+            if read is not None and layer not in (*read, *NOT_NEEDED):
+                counts[layer] += len(strokes)
+        for (layer, _), count in drawn.unread.items():
+            counts[layer] += count
     return [
         f"Left out {where}: {count} on layer “{clean_name(layer)}”"
         f"{f' ({WORDS[layer]})' if layer in WORDS else ''}."

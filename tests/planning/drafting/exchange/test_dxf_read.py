@@ -186,14 +186,15 @@ def test_what_is_not_understood_is_named_with_its_number():
         + text("Annotation: on the fold", "15")
         + text("# 7", "2")
     )
-    found = from_dxf(block("LEG", inside), METRIC + line("FRAME", (0, 0), (9, 9)))
+    blocks = block("LEG", inside) + block("ARM", inside)
+    found = from_dxf(blocks, METRIC + line("FRAME", (0, 0), (9, 9)))
     assert found.notes == (
-        "Left out in the block “LEG”: 1 on layer “11” (cut-outs).",
-        "Left out in the block “LEG”: 3 on layer “PRINT”.",
+        "Left out in the blocks: 6 on layer “PRINT”.",
         "Left out outside the blocks: 1 on layer “FRAME”.",
     )
     assert found.pieces[0].notes == (
         "The file does not say how many to cut: one, until you say otherwise.",
+        "Cut-outs inside, left out: 1.",
         "The file says: “annotation: on the fold”.",
     )
 
