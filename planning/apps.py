@@ -1,4 +1,5 @@
 from django.apps import AppConfig
+from django.db.models.signals import post_migrate
 
 
 class PlanningConfig(AppConfig):
@@ -11,4 +12,7 @@ class PlanningConfig(AppConfig):
         from shared.signs import workshop_made
 
         OBJECTIONS.append(needs.lays_that_need)
-        workshop_made.connect(needs.give_bear, dispatch_uid="give the built-in bear")
+        workshop_made.connect(needs.give_patterns, dispatch_uid="give the built-in patterns")
+        post_migrate.connect(
+            needs.give_new_patterns, sender=self, dispatch_uid="give new built-in patterns"
+        )

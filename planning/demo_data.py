@@ -17,7 +17,7 @@ from inventory.photos import prepared
 from planning import checking
 from planning.demo_patterns import add_pattern
 from planning.demo_words import PASSWORD, USERNAME
-from planning.library import give_built_in
+from planning.library import give_all_built_in, give_built_in
 from planning.models import Keepsake, Pattern
 from shared.models import Member, Workshop
 
@@ -35,6 +35,7 @@ def load_demo() -> bool:
     workshop = Workshop.objects.create(name=facts["workshop"]["name"])
     user = User.objects.create_user(USERNAME, password=PASSWORD)
     Member.objects.create(user=user, workshop=workshop)
+    give_all_built_in(workshop)
     pattern = give_built_in(workshop)
     for each in facts["patterns"]:
         add_pattern(workshop, each)

@@ -36,6 +36,7 @@ def draft_size(row: PatternSize) -> DraftSize:
         height_mm=row.height_mm,
         pieces=tuple(draft_piece(piece) for piece in row.pieces.all()),
         seam_allowance_mm=row.pattern.seam_allowance_mm,
+        width_mm=row.width_mm,
         notes=tuple(row.notes),
     )
 
@@ -74,6 +75,7 @@ def add_size(
         pattern=pattern,
         height_mm=draft.height_mm,
         graded_from=graded_from,
+        width_mm=draft.width_mm,
         notes=list(draft.notes),
     )
     kept = {piece.name: piece for piece in graded_from.pieces.all()} if graded_from else {}

@@ -2,14 +2,22 @@
 
 from typing import Any
 
+from django.apps import AppConfig
+
 from inventory.models import Garment
-from planning.library import give_built_in
+from planning.library import give_all_built_in
 from planning.models import Keepsake
 from shared.models import Workshop
 
 
-def give_bear(sender: type[Workshop], workshop: Workshop, **signal: Any) -> None:
-    give_built_in(workshop)
+def give_patterns(sender: type[Workshop], workshop: Workshop, **signal: Any) -> None:
+    give_all_built_in(workshop)
+
+
+def give_new_patterns(sender: AppConfig, **signal: Any) -> None:
+    """After a migration every workshop gets the built-in patterns that are new."""
+    for workshop in Workshop.objects.all():
+        give_all_built_in(workshop)
 
 
 def lays_that_need(garment: Garment) -> list[str]:

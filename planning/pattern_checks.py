@@ -64,7 +64,7 @@ def findings_of(size: PatternSize, pattern: Pattern) -> Findings:
         broken=tuple(broken),
         hands=hand_faults(draft.pieces, meant),
         loose=() if broken else unsewn_edges(draft, seams),
-        is_too_few=too_few_kinds(piece.name for piece in draft.pieces),
+        is_too_few=not pattern.kind and too_few_kinds(piece.name for piece in draft.pieces),
     )
 
 

@@ -87,6 +87,7 @@ class PatternSize(WorkshopRecord):
     graded_from = models.ForeignKey(
         "self", models.SET_NULL, null=True, related_name="+", editable=False
     )
+    width_mm = models.FloatField(null=True, editable=False)
     notes: models.JSONField[list[str]] = models.JSONField(default=list, editable=False)
 
     class Meta:

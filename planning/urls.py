@@ -1,7 +1,14 @@
 from django.urls import path
 
 from planning.lay_urls import LAY_PAGES
-from planning.views import keepsakes, pattern_changes, pattern_files, patterns, pieces
+from planning.views import (
+    drafts,
+    keepsakes,
+    pattern_changes,
+    pattern_files,
+    patterns,
+    pieces,
+)
 
 app_name = "planning"
 
@@ -20,6 +27,7 @@ urlpatterns = [
     path("patterns/", patterns.patterns, name="patterns"),
     path("patterns/new/", pattern_changes.ways, name="new-pattern"),
     path("patterns/new/paper/", pattern_changes.edit_pattern, name="paper-pattern"),
+    path("patterns/new/draft/", drafts.draft, name="draft-pattern"),
     path("patterns/new/file/", pattern_files.read_file, name="read-file"),
     path("patterns/files/<int:pk>/", pattern_files.pattern_file, name="pattern-file"),
     path("patterns/files/<int:pk>/drop/", pattern_files.drop_file, name="drop-file"),

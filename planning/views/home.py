@@ -4,12 +4,11 @@ from django.shortcuts import render
 from django.views.decorators.http import require_GET
 
 from inventory.models import Garment
-from planning.drafting.figure import figure
 from planning.lay_rules import ROWS
 from planning.models import Keepsake, SizeCheck
 from planning.problems import cloth_of
 from planning.sizes import sizes_of
-from planning.views.patterns import PICTURE_MM
+from planning.views.patterns import figure_of
 from shared.middleware import WorkshopRequest
 
 LATELY = 8
@@ -33,10 +32,11 @@ def home(request: WorkshopRequest) -> HttpResponse:
         request,
         "planning/home.html",
         {
-            "bear_figure": figure(PICTURE_MM),
             "lately": lately[:LATELY],
             "undescribed": undescribed[:LATELY],
             "unmeasured": here.unmeasured()[:LATELY],
-            "keepsakes": [(row, sizes_of(row, cloth_of(row))) for row in keepsakes],
+            "keepsakes": [
+                (row, sizes_of(row, cloth_of(row)), figure_of(row.pattern)) for row in keepsakes
+            ],
         },
     )

@@ -9,7 +9,6 @@ from django.views.decorators.http import require_GET, require_POST
 from inventory.choices import Consent
 from inventory.models import Garment
 from planning import checking
-from planning.drafting.figure import figure
 from planning.forms import KeepsakeForm, age_words
 from planning.lay_rules import ROWS
 from planning.models import Keepsake, Pattern, PatternSize, SizeCheck
@@ -18,7 +17,7 @@ from planning.problems import cloth_of, nothing_to_cut
 from planning.safety.cautions import cautions_for
 from planning.safety.tools import TOOL_CAUTIONS
 from planning.sizes import remarks_on, sizes_of
-from planning.views.patterns import PICTURE_MM
+from planning.views.patterns import figure_of
 from planning.views.rows import keepsake_for
 from shared.middleware import WorkshopRequest
 
@@ -34,11 +33,11 @@ def keepsakes(request: WorkshopRequest) -> HttpResponse:
         .select_related("collection", "pattern", "chosen_size", "workshop")
         .prefetch_related(*ROWS, Prefetch("checks", queryset=checks))
     )
-    shown = [(row, sizes_of(row, cloth_of(row))) for row in rows]
+    shown = [(row, sizes_of(row, cloth_of(row)), figure_of(row.pattern)) for row in rows]
     return render(
         request,
         "planning/keepsakes.html",
-        {"keepsakes": shown, "bear_figure": figure(PICTURE_MM), "nav": "keepsakes"},
+        {"keepsakes": shown, "nav": "keepsakes"},
     )
 
 

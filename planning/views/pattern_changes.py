@@ -10,7 +10,7 @@ from django.views.decorators.http import require_GET, require_POST
 
 from planning import versions
 from planning.drafting.errors import DraftError
-from planning.drafting.figure import figure
+from planning.drafting.library import figure_for
 from planning.drafts import seams_json, seams_of
 from planning.models import Pattern, PatternSize
 from planning.pattern_forms import GradeForm, PartsForm, PatternForm, SeamForm
@@ -27,7 +27,7 @@ def ways(request: WorkshopRequest) -> HttpResponse:
     return render(
         request,
         "planning/pattern_ways.html",
-        {"figure": figure(PICTURE_MM), "nav": "patterns"},
+        {"figure": figure_for("bear", PICTURE_MM), "nav": "patterns"},
     )
 
 

@@ -9,15 +9,18 @@ from shapely import Polygon
 
 from planning.drafting.clips import clips_of_piece
 from planning.drafting.drawing import PieceDrawing, drawing_of
-from planning.drafting.figure import Figure, figure
+from planning.drafting.estimates import Estimate, estimates_of
+from planning.drafting.figure import Figure
 from planning.drafting.hands import hand_picture
+from planning.drafting.library import KINDS, figure_for
 from planning.drafting.stuffing import FIRMNESS_KG_M3
 from planning.drafting.svg_paths import path_data, view_box
-from planning.drafts import draft_piece, draft_size, seams_of
+from planning.drafts import draft_piece, draft_size, parts_of, seams_of
 from planning.models import Pattern, PatternPiece, PatternSize
 from planning.pattern_checks import findings_of
 from planning.views.rows import pattern_for, piece_for, size_for
 from shared.middleware import WorkshopRequest
+from shared.units import LengthUnit, format_area, format_length
 
 PICTURE_MM = 300.0
 STITCHES_MM = (1.5, 1.8, 2.0, 2.2, 2.5, 3.0)
@@ -47,13 +50,17 @@ def patterns(request: WorkshopRequest) -> HttpResponse:
 
 def figure_of(row: Pattern, height_mm: float = PICTURE_MM, view: Any = "front") -> Figure | None:
     """The finished thing, where the program drew its pattern."""
-    return figure(height_mm, view=view) if row.built_in else None
+    if not row.kind:
+        return None
+    kind = KINDS[row.kind]
+    within_mm = min(max(height_mm, kind.least_mm), kind.most_mm)
+    return figure_for(row.kind, within_mm, view, pose=row.pose, face=row.face)
 
 
 def largest_pieces(row: Pattern, most: int = 4) -> list[PieceDrawing]:
     """The largest pieces of the first size, to know a pattern by that has no picture."""
     size = next(iter(row.sizes.all()), None)
-    if size is None or row.built_in or row.picture:
+    if size is None or row.kind or row.picture:
         return []
     pieces = sorted(size.pieces.all(), key=lambda piece: -Polygon(piece.cut_line_mm).area)
     return [drawing_of(draft_piece(piece)) for piece in pieces[:most]]
@@ -111,7 +118,11 @@ def size(request: WorkshopRequest, pk: int) -> HttpResponse:
         (piece, drawing_of(draft.piece(piece.name)), Polygon(piece.cut_line_mm).area)
         for piece in row.pieces.all()
     ]
-    estimates = ()
+    estimates = (
+        estimates_of(draft, seams_of(row.pattern), parts_of(row), firmness, stitch_mm=stitch_mm)
+        if pieces
+        else ()
+    )
     removed = request.session.get("removed_piece")
     return render(
         request,
@@ -121,7 +132,7 @@ def size(request: WorkshopRequest, pk: int) -> HttpResponse:
             "pieces": pieces,
             "findings": findings_of(row, row.pattern),
             "cloth_mm2": cloth_mm2(row),
-            "estimates": estimates,
+            "estimates": [(each, *_worded(each, request.units)) for each in estimates],
             "firmness": firmness,
             "firmnesses": FIRMNESS_KG_M3,
             "stitch_mm": stitch_mm,
@@ -130,6 +141,15 @@ def size(request: WorkshopRequest, pk: int) -> HttpResponse:
             "nav": "patterns",
         },
     )
+
+
+def _worded(each: Estimate, units: LengthUnit) -> list[str]:
+    """The likely, lowest and highest figure of an estimate in the maker's units."""
+    write = {
+        "mm": lambda mm: format_length(mm, units),
+        "cm²": lambda cm2: format_area(cm2 * 100, units),
+    }.get(each.unit, lambda value: f"{value:.1f} {each.unit}")
+    return [write(value) for value in (each.likely, each.low, each.high)]
 
 
 def _stitch_mm(text: str) -> float:

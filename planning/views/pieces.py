@@ -139,10 +139,12 @@ def _rows_wanted(request: WorkshopRequest) -> int:
 
 
 def _rename(piece: PatternPiece, old: str) -> None:
-    """Let the seams follow a piece to its new name, in this and in all sizes of its own."""
+    """Let the seams, and the same piece in the other sizes, follow it to its new name."""
     if not old or piece.name == old:
         return
     pattern = piece.size.pattern
+    others = PatternPiece.objects.of(pattern.workshop).filter(size__pattern=pattern, name=old)
+    others.exclude(size__pieces__name=piece.name).update(name=piece.name)
     for seam in pattern.seams:
         for side in (*seam["a"], *seam["b"]):
             if side[0] == old:

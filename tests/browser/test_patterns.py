@@ -36,6 +36,7 @@ def test_every_page_of_a_pattern_is_in_order(visit: Visit, owl: Pattern, member:
         "/patterns/",
         "/patterns/new/",
         "/patterns/new/paper/",
+        "/patterns/new/draft/",
         "/patterns/new/file/",
         *(f"/patterns/{owl.pk}/{page}" for page in ("", "change/", "grade/", "seams/add/")),
         f"/patterns/{owl.pk}/seams/6/",

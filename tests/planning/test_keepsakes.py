@@ -1,6 +1,7 @@
 import pytest
 
 from inventory.models import Garment
+from planning.drafting.library import KINDS
 from planning.library import give_built_in
 from planning.models import Keepsake, Pattern, SizeCheck
 from tests import builders
@@ -210,7 +211,7 @@ def test_a_keepsake_off_the_list_can_be_put_back(maker, cushion):
     assert len(maker.get("/keepsakes/").context["keepsakes"]) == 1
 
 
-def test_a_new_workshop_has_the_bear(client):
+def test_a_new_workshop_has_every_built_in_pattern(client):
     client.post(
         "/first-workshop/",
         {
@@ -221,7 +222,8 @@ def test_a_new_workshop_has_the_bear(client):
             "password2": "a-long-and-quiet-word",
         },
     )
-    pattern = Pattern.objects.get()
+    assert set(Pattern.objects.values_list("kind", flat=True)) == set(KINDS)
+    pattern = Pattern.objects.get(kind="bear")
     assert pattern.sizes.count() == 5
     for address in ("/patterns/", pattern.get_absolute_url(), "/"):
         assert client.get(address).status_code == 200
@@ -253,7 +255,7 @@ def test_a_lay_on_many_panels_asks_no_more_than_one_on_few(
         first.save()
     with django_assert_max_num_queries(30):
         page = maker.get(SizeCheck.objects.get().get_absolute_url())
-    assert len(page.context["panels"]) == 7
+    assert len(page.context["shown"].panels) == 7
 
 
 def test_lists_ask_the_database_no_more_than_they_must(

@@ -297,7 +297,7 @@ def test_stuffed_parts_are_named_by_the_pieces(maker, own, size, square):
     own.refresh_from_db()
     assert own.parts == [{"name": "cushion", "how_many": 1, "is_flat": True}]
     page = maker.get(size.get_absolute_url())
-    stuffing = {each.name: each.likely for each in page.context["estimates"]}["stuffing volume"]
+    stuffing = {each.name: each.likely for each, *_ in page.context["estimates"]}["stuffing volume"]
     # two 10 cm squares: Robin's paper bag, 0.191 litres
     assert stuffing == pytest.approx(0.191, abs=0.001)
 
