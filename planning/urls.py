@@ -28,6 +28,7 @@ urlpatterns = [
     path("patterns/new/", pattern_changes.ways, name="new-pattern"),
     path("patterns/new/paper/", pattern_changes.edit_pattern, name="paper-pattern"),
     path("patterns/new/draft/", drafts.draft, name="draft-pattern"),
+    path("patterns/new/draft/look/", drafts.look, name="draft-look"),
     path("patterns/new/file/", pattern_files.read_file, name="read-file"),
     path("patterns/files/<int:pk>/", pattern_files.pattern_file, name="pattern-file"),
     path("patterns/files/<int:pk>/drop/", pattern_files.drop_file, name="drop-file"),

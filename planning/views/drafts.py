@@ -6,9 +6,11 @@ from django.contrib import messages
 from django.db import transaction
 from django.http import HttpResponse
 from django.shortcuts import redirect, render
+from django.views.decorators.http import require_GET
 
 from planning.draft_form import DraftForm
 from planning.drafting.errors import DraftError
+from planning.drafting.figure import Figure
 from planning.drafting.library import KINDS, drafted, figure_for, parts_for, seams_for
 from planning.drafts import add_size, parts_json, seams_json
 from planning.models import Pattern
@@ -33,8 +35,34 @@ def draft(request: WorkshopRequest) -> HttpResponse:
             )
             return redirect(row)
     return render(
-        request, "planning/draft.html", {"form": form, "looks": _looks(), "nav": "patterns"}
+        request,
+        "planning/draft.html",
+        {
+            "form": form,
+            "looks": _looks(),
+            "finished": _finished(*(str(form[name].value()) for name in ("kind", "pose", "face"))),
+            "nav": "patterns",
+        },
     )
+
+
+@require_GET
+def look(request: WorkshopRequest) -> HttpResponse:
+    """The finished thing alone, from the front and from the side, as it is chosen so far."""
+    chosen = (request.GET.get(name, "") for name in ("kind", "pose", "face"))
+    return render(request, "planning/draft.html#finished", {"finished": _finished(*chosen)})
+
+
+def _finished(key: str, pose: str, face: str) -> list[Figure]:
+    kind = KINDS.get(key, KINDS["bear"])
+    looks = {
+        "pose": pose if pose in kind.poses else kind.poses[0],
+        "face": face if face in kind.faces else kind.faces[0],
+    }
+    return [
+        figure_for(kind.key, PICTURE_MM, "front", **looks),
+        figure_for(kind.key, PICTURE_MM, "side", **looks),
+    ]
 
 
 def _looks() -> list[tuple[str, str, str, Any]]:

@@ -331,3 +331,13 @@ def test_a_stranger_sees_nothing(stranger, own, size, square):
     posts += [f"/sizes/{size.pk}/own/", f"/sizes/{size.pk}/remove/", f"/pieces/{square.pk}/remove/"]
     for address in posts:
         assert stranger.post(address).status_code == 404, address
+
+
+def test_the_look_follows_the_choice_and_nothing_crashes_it(maker):
+    address = "/patterns/new/draft/look/"
+    standing = maker.get(address, {"kind": "rabbit", "pose": "standing", "face": "ahead"})
+    sitting = maker.get(address, {"kind": "rabbit", "pose": "sitting", "face": "aside"})
+    assert standing.content != sitting.content
+    odd = maker.get(address, {"kind": "pillow", "pose": "sitting", "face": "x"})
+    assert odd.content == maker.get(address, {"kind": "pillow"}).content
+    assert maker.get(address, {"kind": "dragon"}).status_code == 200
