@@ -17,7 +17,7 @@ from planning.coverage.verify import faults_of
 
 KEPT_WHOLE = 10.0  # what cutting into a garment that is to stay whole weighs
 LEAST_GAIN = 1e-6
-ROUNDS_S = (1.0, 3.0, 10.0)  # for one attempt; the same however much time there is in all
+ROUNDS_S = (2.0, 6.0, 18.0)  # for one attempt; the same however much time there is in all
 AROUND_SHARE = 0.3  # of an attempt, for laying only what has lost its place
 STAGE = "choosing"
 
@@ -181,7 +181,7 @@ class _Chooser:
         panels = {panel.id for panel in asked.panels}
         bound = {name for group in asked.same_garment for name in group}
         staying = [p for p in lay if p.panel in panels and p.piece not in bound]
-        if len(staying) < len(lay):
+        if 0 < len(staying) < len(lay):
             around = time.monotonic() + AROUND_SHARE * (until - time.monotonic())
             found = relaid(asked, staying, around, self._seed, self._go_on)
             if found:
