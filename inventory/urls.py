@@ -56,5 +56,6 @@ urlpatterns = [
     path("panels/<int:pk>/remove/", panels.remove_panel, name="remove-panel"),
     path("panels/<int:pk>/put-back/", panels.put_back_panel, name="put-back-panel"),
     path("panels/<int:pk>/<what:what>/add/", panels.add_place, name="add-place"),
+    path("panels/<int:pk>/put-back-place/", panels.put_back_place, name="put-back-place"),
     path("<what:what>/<int:pk>/remove/", panels.remove_place, name="remove-place"),
 ]

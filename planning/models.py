@@ -144,7 +144,7 @@ class DetailPin(WorkshopRecord):
     """
 
     keepsake = models.ForeignKey(Keepsake, models.CASCADE, related_name="pins")
-    detail = models.ForeignKey(Detail, models.CASCADE, related_name="pins")
+    detail = models.ForeignKey(Detail, models.PROTECT, related_name="pins")
     piece_name = models.CharField(max_length=60)
     copy = models.PositiveSmallIntegerField(default=0)
     spot = models.CharField(max_length=80, blank=True)

@@ -50,7 +50,7 @@ class DescribeForm(FibreRows, LabelFields, forms.ModelForm[Garment]):
         "Stretch along", 0, 300, "Percent. Pull 10 cm: if it reaches 11.5 cm that is 15."
     )
     stretch_across_pct = _figure(
-        "Stretch across", 0, 300, "Percent, measured the same way across the grain."
+        "Stretch across", 0, 300, "Percent. Pull 10 cm across the grain in the same way."
     )
     hand_feel = forms.ChoiceField(label="Weight by hand", required=False)
     fragility = forms.TypedChoiceField(coerce=int, empty_value=None, required=False)

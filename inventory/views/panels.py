@@ -2,6 +2,7 @@ from dataclasses import replace
 
 from django.contrib import messages
 from django.db import transaction
+from django.db.models import ProtectedError
 from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
@@ -127,6 +128,7 @@ def panel(request: WorkshopRequest, pk: int) -> HttpResponse:
             "needs_stripe": repeat_of(row) is not None and origin_of(row) is None,
             "needs_repeat": is_unmeasured(row),
             "timeline": notes_on(row, request.units),
+            "unmarked": (request.session.get("unmarked") or {}).get("panel") == row.pk,
             "nav": "garments",
         },
     )
@@ -166,10 +168,36 @@ def remove_place(request: WorkshopRequest, what: str, pk: int) -> HttpResponse:
     else:
         place = get_object_or_404(Detail.objects.of(request.workshop), pk=pk)
     row = place.panel
-    with transaction.atomic():
-        place.delete()
-        _remeasure(request, row)
+    kept = {name: getattr(place, name) for name in _kept_of(what)}
+    try:
+        with transaction.atomic():
+            place.delete()
+            _remeasure(request, row)
+    except ProtectedError:
+        messages.error(request, f"A keepsake is to show {place}. Change its rules first.")
+        return redirect(row)
+    request.session["unmarked"] = {"panel": row.pk, "what": what, "kept": kept}
     messages.success(request, f"{place} is no longer marked.")
+    return redirect(row)
+
+
+def _kept_of(what: str) -> tuple[str, ...]:
+    """What a place is, apart from the panel it lies on."""
+    facts = ("kind", "points_mm", "radius_mm", "note")
+    return facts if what == "flaw" else (*facts, "is_kept_aside")
+
+
+@require_POST
+def put_back_place(request: WorkshopRequest, pk: int) -> HttpResponse:
+    """Mark the place again that was unmarked last."""
+    row = panel_for(request.workshop, pk)
+    unmarked = request.session.pop("unmarked", None)
+    if unmarked and unmarked["panel"] == row.pk:
+        model = Flaw if unmarked["what"] == "flaw" else Detail
+        with transaction.atomic():
+            place = model.objects.create(workshop=request.workshop, panel=row, **unmarked["kept"])
+            _remeasure(request, row)
+        messages.success(request, f"{place} is marked again.")
     return redirect(row)
 
 

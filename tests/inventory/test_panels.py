@@ -1,6 +1,7 @@
 import pytest
 
 from inventory.models import Panel
+from planning.models import DetailPin
 from tests import builders
 
 
@@ -157,3 +158,26 @@ def test_taking_a_panel_off_and_putting_it_back(maker, panel):
     assert maker.get(panel.garment.get_absolute_url()).context["panels"] == []
     maker.post(f"/panels/{panel.pk}/put-back/")
     assert len(maker.get(panel.garment.get_absolute_url()).context["panels"]) == 1
+
+
+def test_a_place_that_was_unmarked_can_be_marked_again(maker, panel):
+    detail = builders.detail(panel, [[100, 100], [200, 100], [200, 200]], is_kept_aside=False)
+    maker.post(f"/detail/{detail.pk}/remove/")
+    assert not panel.details.exists()
+    assert "unmarked here" in maker.get(panel.get_absolute_url()).content.decode()
+    maker.post(f"/panels/{panel.pk}/put-back-place/")
+    again = panel.details.get()
+    assert (again.points_mm, again.is_kept_aside) == (detail.points_mm, False)
+    maker.post(f"/panels/{panel.pk}/put-back-place/")
+    assert panel.details.count() == 1
+
+
+def test_a_detail_that_a_keepsake_shows_stays(maker, panel):
+    detail = builders.detail(panel, [[100, 100], [200, 100], [200, 200]])
+    keepsake = builders.keepsake(panel.garment.collection, builders.pattern(panel.workshop))
+    DetailPin.objects.create(
+        workshop=panel.workshop, keepsake=keepsake, detail=detail, piece_name="side"
+    )
+    page = maker.post(f"/detail/{detail.pk}/remove/", follow=True)
+    assert "Change its rules first" in page.content.decode()
+    assert panel.details.get() == detail
