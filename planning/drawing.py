@@ -1,98 +1,288 @@
 """A lay as drawings for a page: one a panel, to scale, with the pieces where they lie."""
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+import json
+import math
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 
-from shapely import Polygon
+from shapely import LineString, Polygon, box
+from shapely.geometry.base import BaseGeometry
 
 from inventory.cloth import shrinkage_for, usable_of
-from inventory.drawing import PanelDrawing, panel_drawing, ring_path
+from inventory.drawing import ROOM_MM, PanelDrawing, panel_drawing, path_of, ring_path
 from inventory.models import Panel
-from planning.models import PatternPiece, Placement
+from planning.coverage.placing import placed
+from planning.coverage.problem import Placement, Point, Problem
+from planning.coverage.spare import usable_cloth
+from planning.hand_lays import turn_choices
+from planning.kept import RuleMark
+from planning.labels import Label, arrow_along, label_inside, number_beside, number_inside
+from planning.models import PatternPiece
+from planning.spots import hand_of
 from shared.units import LengthUnit
 
-LEFT, RIGHT = "left", "right"
+LETTERS = 40  # lines of words that a panel's longer side would hold
+MARK = 0.62  # the radius of a rule's letter, as a share of the letters' height
+
+type Copy = tuple[str, int]
+
+
+@dataclass(frozen=True, slots=True)
+class PlacedMark:
+    """The letter of a rule at its place on a laid piece, with the stripe that shall run on."""
+
+    letter: str
+    x: float
+    y: float
+    stripe: str
 
 
 @dataclass(frozen=True, slots=True)
 class LaidPiece:
-    """One placed copy: its path in the panel's frame, its words, and where its label stands."""
+    """One placed copy: its paths in the panel's frame, its words, and where these stand."""
 
+    key: int
     name: str
     number: int
     hand: str
     is_mirrored: bool
+    is_single: bool
+    placement: Placement
     path: str
-    grain_path: str
-    label_x: float
-    label_y: float
-    label_mm: float
-    turned_deg: float
+    halo: str
+    grain: str
+    label: Label
+    marks: tuple[PlacedMark, ...]
     across_mm: float
     up_mm: float
+    is_locked: bool = False
+    is_faulty: bool = False
+    turns: str = "[]"
 
     @property
-    def short(self) -> str:
-        """The label on the drawing: the name, and L or R for a piece that has a hand."""
-        return f"{self.name} {self.hand[:1].upper()}" if self.hand else self.name
+    def words(self) -> str:
+        """The copy's own name; a piece that is cut once has no number."""
+        return self.name if self.is_single else f"{self.name} {self.number}"
+
+    @property
+    def whole_words(self) -> str:
+        return f"{self.words}, {self.hand}" if self.hand else self.words
+
+    @property
+    def turned_deg(self) -> float:
+        return self.placement.rotation_deg % 360
+
+    @property
+    def value(self) -> str:
+        """The copy as a form names it."""
+        return json.dumps([self.name, self.number - 1])
+
+    @property
+    def lock_scale(self) -> float:
+        """How large the lock is drawn, of the twelve millimetres it is given in the page."""
+        return 0.075 * self.label.size_mm
+
+
+@dataclass(frozen=True, slots=True)
+class ShownDetail:
+    """A detail that shall show, over the pieces: its rule's letter, its middle and its outline."""
+
+    letter: str
+    x: float
+    y: float
+    path: str
 
 
 @dataclass(frozen=True, slots=True)
 class LaidPanel:
-    """One panel with the pieces that lie on it."""
+    """One panel with the pieces that lie on it and the details that shall show."""
 
     row: Panel
     drawing: PanelDrawing
     pieces: tuple[LaidPiece, ...]
+    targets: tuple[ShownDetail, ...]
+    size_mm: float
+
+    @property
+    def mark_mm(self) -> float:
+        return MARK * self.size_mm
+
+    @property
+    def letter_mm(self) -> float:
+        return 0.85 * self.size_mm
+
+    @property
+    def letter_drop_mm(self) -> float:
+        """How far the foot of a letter lies below its middle."""
+        return 0.31 * self.size_mm
+
+    @property
+    def cross(self) -> str:
+        """A cross with an open middle, where the letter of its rule may stand."""
+        far, near = 1.3 * self.size_mm, MARK * self.size_mm
+        arms = [(1, 0), (-1, 0), (0, 1), (0, -1)]
+        return "".join(_line([(x * near, y * near), (x * far, y * far)]) for x, y in arms)
 
 
-def hand_of(piece: PatternPiece | None, is_mirrored: bool) -> str:
-    """Left as drawn, right turned over; nothing for a piece that is cut one way only."""
-    if piece is None or not piece.mirrored:
-        return ""
-    return RIGHT if is_mirrored else LEFT
+@dataclass(frozen=True, slots=True)
+class LayFacts:
+    """What a drawing of a lay needs beside the placements themselves."""
+
+    problem: Problem
+    pieces: Mapping[str, PatternPiece]
+    marks: Mapping[Copy, Sequence[RuleMark]]
+    locked: frozenset[Copy] = frozenset()
+    faulty: frozenset[Copy] = frozenset()
+    targets: Mapping[str, Sequence[ShownDetail]] = field(default_factory=dict)
 
 
 def laid_panels(
-    placements: Iterable[Placement], pieces: Sequence[PatternPiece], units: LengthUnit
+    rows: Mapping[str, Panel], lay: Sequence[Placement], facts: LayFacts, units: LengthUnit
 ) -> list[LaidPanel]:
-    """Group placements by panel, in the order of the panels."""
-    by_name = {piece.name: piece for piece in pieces}
-    panels: dict[int, tuple[Panel, list[LaidPiece]]] = {}
-    for placement in placements:
-        _, laid = panels.setdefault(placement.panel_id, (placement.panel, []))
-        laid.append(_laid(placement, by_name.get(placement.piece_name)))
-    return [
-        LaidPanel(row, panel_drawing(row, usable_of(row, shrinkage_for(row)), units), tuple(laid))
-        for row, laid in panels.values()
-    ]
+    """The panels that something lies on, in the order of `rows`; pieces are numbered through."""
+    panels = []
+    key = 1
+    for name, row in rows.items():
+        on_it = [placement for placement in lay if placement.panel == name]
+        if on_it:
+            panels.append(laid_panel(row, name, on_it, facts, units, key))
+            key += len(on_it)
+    return panels
 
 
-def _laid(placement: Placement, piece: PatternPiece | None) -> LaidPiece:
-    shape = Polygon(placement.outline_mm)
-    left, bottom, right, top = shape.bounds
-    middle = shape.representative_point()
-    panel = placement.panel
-    origin_x = min(x for x, _ in panel.outline_mm)
-    origin_y = min(y for _, y in panel.outline_mm)
-    hand = hand_of(piece, placement.is_mirrored)
-    words = len(placement.piece_name) + (2 if hand else 0)
-    return LaidPiece(
-        name=placement.piece_name,
-        number=placement.copy + 1,
-        hand=hand,
-        is_mirrored=placement.is_mirrored,
-        path=ring_path(placement.outline_mm),
-        grain_path=_grain(min(right - left, top - bottom)),
-        label_x=middle.x,
-        label_y=middle.y,
-        label_mm=max(5.0, min(16.0, 1.5 * (right - left) / max(words, 1))),
-        turned_deg=placement.rotation_deg % 360,
-        across_mm=left - origin_x,
-        up_mm=bottom - origin_y,
+def laid_panel(
+    row: Panel,
+    name: str,
+    on_it: Sequence[Placement],
+    facts: LayFacts,
+    units: LengthUnit,
+    key: int = 1,
+) -> LaidPanel:
+    """One panel with what lies on it, numbered from `key`."""
+    drawing = _drawing(row, name, facts.problem, units)
+    size_mm = max(drawing.width_mm, drawing.height_mm) / LETTERS
+    shapes = [Polygon(placement.outline) for placement in on_it]
+    frame = _frame(drawing)
+    pieces: list[LaidPiece] = []
+    taken: list[BaseGeometry] = list(shapes)
+    for number, (placement, shape) in enumerate(zip(on_it, shapes, strict=True), key):
+        piece = _laid(number, placement, shape, facts, size_mm, row, taken, frame)
+        taken.append(piece.label.room)
+        pieces.append(piece)
+    return LaidPanel(row, drawing, tuple(pieces), tuple(facts.targets.get(name, ())), size_mm)
+
+
+def _drawing(row: Panel, name: str, problem: Problem, units: LengthUnit) -> PanelDrawing:
+    """The panel with the cloth that this problem's margins leave."""
+    drawing = panel_drawing(row, usable_of(row, shrinkage_for(row)), units)
+    known = [panel for panel in problem.panels if panel.id == name]
+    return replace(drawing, usable=path_of(usable_cloth(problem, known[0]))) if known else drawing
+
+
+def _frame(drawing: PanelDrawing) -> BaseGeometry:
+    left, low, room = drawing.left_mm, drawing.bottom_mm, ROOM_MM
+    return box(
+        left - room, low - room, left + drawing.width_mm + room, low + drawing.height_mm + room
     )
 
 
-def _grain(room_mm: float) -> str:
-    half = room_mm * 0.3
-    return f"M{-half:.1f} 0L{half:.1f} 0"
+def _laid(
+    key: int,
+    placement: Placement,
+    shape: Polygon,
+    facts: LayFacts,
+    size_mm: float,
+    row: Panel,
+    taken: Sequence[BaseGeometry],
+    frame: BaseGeometry,
+) -> LaidPiece:
+    piece = facts.pieces.get(placement.piece)
+    copy = (placement.piece, placement.copy)
+    hand = hand_of(piece, placement.mirrored)
+    is_single = piece is not None and piece.count == 1
+    words = placement.piece if is_single else f"{placement.piece} {placement.copy + 1}"
+    label = _label(key, words, hand, shape, size_mm, taken, frame)
+    angle = _grain_deg(piece, placement, row)
+    arrow = arrow_along(shape, angle, label.room)
+    left, low, _, _ = shape.bounds
+    return LaidPiece(
+        key=key,
+        name=placement.piece,
+        number=placement.copy + 1,
+        hand=hand,
+        is_mirrored=placement.mirrored,
+        is_single=is_single,
+        placement=placement,
+        path=ring_path(placement.outline),
+        halo=path_of(shape.buffer(facts.problem.clearance_mm / 2)),
+        grain=_line(arrow.coords) if arrow is not None else "",
+        label=label,
+        marks=tuple(_mark(mark, placement, shape, size_mm) for mark in facts.marks.get(copy, ())),
+        across_mm=left - min(x for x, _ in row.outline_mm),
+        up_mm=low - min(y for _, y in row.outline_mm),
+        is_locked=copy in facts.locked,
+        is_faulty=copy in facts.faulty,
+        turns=_turns(placement, facts.problem),
+    )
+
+
+def _turns(placement: Placement, problem: Problem) -> str:
+    """The turns a copy may have on its panel, each as value and words, for the moving script."""
+    known = [panel for panel in problem.panels if panel.id == placement.panel]
+    if not known or placement.piece not in {piece.id for piece in problem.pieces}:
+        return "[]"
+    piece = problem.piece(placement.piece)
+    return json.dumps(turn_choices(piece, placement.copy, known[0], placement.rotation_deg))
+
+
+def _label(
+    key: int,
+    words: str,
+    hand: str,
+    shape: Polygon,
+    size_mm: float,
+    taken: Sequence[BaseGeometry],
+    frame: BaseGeometry,
+) -> Label:
+    one = f"{key}  {words}"
+    layouts: list[tuple[str, ...]] = [(one,)]
+    if hand:
+        layouts = [(one, hand), (f"{one}, {hand}",), (str(key), words, hand)]
+    layouts.append((str(key), words))
+    return (
+        label_inside(shape, layouts, size_mm)
+        or number_inside(shape, key, size_mm)
+        or number_beside(shape, key, size_mm, taken, frame)
+    )
+
+
+def _grain_deg(piece: PatternPiece | None, placement: Placement, row: Panel) -> float:
+    """Which way the piece's own grain line points where it lies."""
+    if piece is None:
+        return row.grain_deg
+    own = 180.0 - piece.grain_deg if placement.mirrored else piece.grain_deg
+    return own + placement.rotation_deg
+
+
+def _mark(mark: RuleMark, placement: Placement, shape: Polygon, size_mm: float) -> PlacedMark:
+    ((x, y),) = placed(
+        [mark.at],
+        mirrored=placement.mirrored,
+        rotation_deg=placement.rotation_deg,
+        translation=placement.translation,
+    )
+    stripes = [_stripe(shape, (x, y), angle, size_mm) for angle in mark.stripes_deg]
+    return PlacedMark(mark.letter, x, y, "".join(stripes))
+
+
+def _stripe(shape: Polygon, at: Point, angle_deg: float, size_mm: float) -> str:
+    """A stretch of the stripe through a place, clipped to the piece."""
+    dx = 3 * size_mm * math.cos(math.radians(angle_deg))
+    dy = 3 * size_mm * math.sin(math.radians(angle_deg))
+    cut = LineString([(at[0] - dx, at[1] - dy), (at[0] + dx, at[1] + dy)]).intersection(shape)
+    parts = [part for part in getattr(cut, "geoms", [cut]) if part.geom_type == "LineString"]
+    return "".join(_line(part.coords) for part in parts if not part.is_empty)
+
+
+def _line(points: Iterable[Sequence[float]]) -> str:
+    return "M" + "L".join(f"{x:.1f} {y:.1f}" for x, y in points)

@@ -9,8 +9,10 @@ from dataclasses import replace
 from typing import Any
 
 from django.db import transaction
+from django.db.models import Prefetch
 from django.utils import timezone
 
+from inventory.models import Garment, Panel
 from planning.coverage.cover_file import verdict_to_json
 from planning.coverage.fingerprint import fingerprint
 from planning.coverage.problem import Placement as CoverPlacement
@@ -27,6 +29,21 @@ type Spare = dict[str, Any]
 
 class BusyError(Exception):
     """The size is being checked, and two hands may not lay the same cloth."""
+
+
+def rows_of(row: SizeCheck, cloth: Cloth) -> tuple[dict[str, Panel], list[CoverPlacement]]:
+    """The lay as it was kept, with the panels it needs by name, those that are gone included."""
+    lay = Lay.objects.filter(check_row=row).first()
+    placements = list(lay.placements.all()) if lay else []
+    panels, names = dict(cloth.rows), {panel.pk: name for name, panel in cloth.rows.items()}
+    gone = {placement.panel_id for placement in placements} - set(names)
+    if gone:
+        garments = Prefetch("garment", queryset=Garment.objects.with_cloth())
+        known = Panel.objects.of(row.workshop).filter(pk__in=gone)
+        for panel in known.prefetch_related("flaws", "details", garments):
+            names[panel.pk] = f"{panel.garment.tag} {panel.name}, no longer in the cloth"
+            panels[names[panel.pk]] = panel
+    return panels, [_placement(each, names[each.panel_id]) for each in placements]
 
 
 def known_lay(row: SizeCheck, cloth: Cloth) -> list[CoverPlacement] | None:

@@ -1,18 +1,24 @@
 from dataclasses import dataclass
+from typing import Any
 
-from django.db.models import Prefetch
+from django.contrib import messages
 from django.http import HttpResponse
-from django.shortcuts import render
-from django.views.decorators.http import require_GET
+from django.shortcuts import redirect, render
+from django.views.decorators.http import require_GET, require_POST
 
 from inventory.cloth import shrinkage_for, usable_of
 from inventory.drawing import PanelDrawing, panel_drawing, ring_path
-from inventory.models import Garment, Panel
-from planning.drawing import laid_panels
-from planning.models import Lay, Placement, SizeCheck
+from inventory.models import Panel
+from planning import checking
+from planning.coverage.problem import Problem
+from planning.hand_lays import earlier_of
+from planning.laying import rows_of
+from planning.models import SizeCheck
 from planning.nearest import near_miss
 from planning.problems import Cloth, cloth_of, problem_of
+from planning.shown_lay import ShownLay, shown_lay
 from planning.sizes import SizeRow, sizes_of
+from planning.spare_words import spare_words
 from planning.views.rows import check_for
 from shared.middleware import WorkshopRequest
 from shared.units import LengthUnit
@@ -26,9 +32,8 @@ def lay(request: WorkshopRequest, pk: int) -> HttpResponse:
     cloth = cloth_of(keepsake)
     sizes = sizes_of(keepsake, cloth)
     row = next(row for row in sizes.rows if row.size.pk == check.size_id)
-    found = Lay.objects.of(request.workshop).filter(check_row=check).first()
-    pieces = list(check.size.pieces.all())
-    panels = laid_panels(_placements(found, cloth), pieces, request.units) if found else []
+    problem = problem_of(keepsake, check.size, cloth)
+    shown = _shown(check, cloth, problem, request.units)
     return render(
         request,
         "planning/lay.html",
@@ -36,32 +41,26 @@ def lay(request: WorkshopRequest, pk: int) -> HttpResponse:
             "check": check,
             "keepsake": keepsake,
             "row": row,
-            "lay": found,
-            "panels": panels,
-            "is_whole": bool(found and found.is_whole and row.covers),
+            "shown": shown,
+            "spare": _spare(check, cloth, request.units),
+            "is_whole": row.covers and shown.pieces > 0,
+            "can_lock": not check.is_busy,
             "miss": _miss(check, row, cloth, request.units),
             "proof_panels": [
                 cloth.rows[name] for name in _named(check.proof) if name in cloth.rows
             ],
             "smaller": _smaller(sizes.rows, row),
             "is_shrinkage_predicted": cloth.is_shrinkage_predicted,
+            "kept_here": problem.locked,
+            "can_undo": bool(earlier_of(request, check)),
             "nav": "keepsakes",
         },
     )
 
 
-def _placements(lay: Lay, cloth: Cloth) -> list[Placement]:
-    """The placements with their panels; those of today's cloth are at hand already."""
-    found = list(lay.placements.order_by("panel__garment__tag", "panel_id", "piece_name", "copy"))
-    panels = {panel.pk: panel for panel in cloth.rows.values()}
-    gone = {placement.panel_id for placement in found} - set(panels)
-    if gone:
-        garments = Prefetch("garment", queryset=Garment.objects.with_cloth())
-        rows = Panel.objects.of(lay.workshop).filter(pk__in=gone)
-        panels |= rows.prefetch_related("flaws", "details", garments).in_bulk()
-    for placement in found:
-        placement.panel = panels[placement.panel_id]
-    return found
+def _shown(check: SizeCheck, cloth: Cloth, problem: Problem, units: LengthUnit) -> ShownLay:
+    rows, placements = rows_of(check, cloth)
+    return shown_lay(check.keepsake, check.size, problem, rows, placements, units)
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +86,13 @@ def _miss(check: SizeCheck, row: SizeRow, cloth: Cloth, units: LengthUnit) -> Mi
     return Miss(found.piece, panel, drawing, ring_path(found.outline), found.outside_mm2)
 
 
-def _named(proof: dict[str, list[str]] | None) -> list[str]:
+def _spare(check: SizeCheck, cloth: Cloth, units: LengthUnit) -> list[str]:
+    if not check.spare:
+        return []
+    return spare_words(check.spare, units, is_shrinkage_foretold=cloth.is_shrinkage_predicted)
+
+
+def _named(proof: dict[str, Any] | None) -> list[str]:
     return proof["panels"] if proof else []
 
 
@@ -95,3 +100,12 @@ def _smaller(rows: tuple[SizeRow, ...], row: SizeRow) -> SizeRow | None:
     """The largest smaller size that is covered today."""
     covered = [r for r in rows if r.covers and r.size.height_mm < row.size.height_mm]
     return max(covered, key=lambda r: r.size.height_mm) if covered else None
+
+
+@require_POST
+def search_around(request: WorkshopRequest, pk: int) -> HttpResponse:
+    """Ask for a check of this size; what is kept in its place stays there."""
+    check = check_for(request.workshop, pk)
+    checking.ask(check.keepsake, [check.size])
+    messages.success(request, "Being searched for. You can leave this page and come back.")
+    return redirect(check)
