@@ -4,8 +4,12 @@ A pattern whose seams do not meet may be used, and every page that leads to cutt
 which all copies of a handed piece face one way is stopped until that is mended or meant.
 """
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
+from django.db.models import Max
+
+from inventory.models import Garment
 from planning.drafting.errors import SeamNameError
 from planning.drafting.hands import HandFault, hand_faults
 from planning.drafting.pieces import DraftSize
@@ -19,7 +23,7 @@ from planning.drafting.seams import (
 )
 from planning.drafting.sewing import Seam
 from planning.drafts import draft_size, seams_of
-from planning.models import Pattern, PatternSize
+from planning.models import Pattern, PatternPiece, PatternSize
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,6 +79,15 @@ def hand_faults_of(pattern: Pattern) -> list[HandFault]:
         for fault in findings_of(size, pattern).hands:
             found.setdefault(fault.piece, fault)
     return list(found.values())
+
+
+def stiff_garments(pattern: Pattern, garments: Iterable[Garment]) -> list[tuple[float, Garment]]:
+    """Garments that stretch less than the pattern asks, or are not tested yet, and what it asks."""
+    pieces = PatternPiece.objects.of(pattern.workshop).filter(size__pattern=pattern)
+    asked = pieces.aggregate(most=Max("asks_stretch_pct"))["most"] or 0.0
+    if not asked:
+        return []
+    return [(asked, each) for each in garments if (each.stretch_across_pct or 0) < asked]
 
 
 def flawed_sizes(pattern: Pattern) -> list[PatternSize]:

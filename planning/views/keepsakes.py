@@ -12,7 +12,7 @@ from planning import checking
 from planning.forms import KeepsakeForm, age_words
 from planning.lay_rules import ROWS
 from planning.models import Keepsake, Pattern, PatternSize, SizeCheck
-from planning.pattern_checks import flawed_sizes, hand_faults_of
+from planning.pattern_checks import flawed_sizes, hand_faults_of, stiff_garments
 from planning.problems import cloth_of, nothing_to_cut
 from planning.safety.cautions import cautions_for
 from planning.safety.tools import TOOL_CAUTIONS
@@ -76,6 +76,7 @@ def keepsake(request: WorkshopRequest, pk: int) -> HttpResponse:
             "sizes": found,
             "cloth": cloth,
             "flawed_sizes": flawed_sizes(row.pattern),
+            "stiff": stiff_garments(row.pattern, garments),
             "later": Pattern.objects.of(request.workshop).filter(earlier=row.pattern).first(),
             "nothing_to_cut": "" if cloth.panels else nothing_to_cut(row),
             "remarks": remarks_on(row, found, cloth),

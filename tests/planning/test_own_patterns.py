@@ -341,3 +341,15 @@ def test_the_look_follows_the_choice_and_nothing_crashes_it(maker):
     odd = maker.get(address, {"kind": "pillow", "pose": "sitting", "face": "x"})
     assert odd.content == maker.get(address, {"kind": "pillow"}).content
     assert maker.get(address, {"kind": "dragon"}).status_code == 200
+
+
+def test_cloth_that_stretches_less_than_asked_is_named(maker, own, size, square, workshop):
+    maker.post(f"/pieces/{square.pk}/change/", points(SQUARE, asks_stretch_pct=20))
+    collection = builders.collection(workshop)
+    builders.garment(collection, name="Jersey", stretch_across_pct=35)
+    builders.garment(collection, name="Poplin", stretch_across_pct=2)
+    builders.garment(collection, name="Not tested")
+    keepsake = builders.keepsake(collection, own)
+    page = maker.get(keepsake.get_absolute_url())
+    assert {garment.name for _, garment in page.context["stiff"]} == {"Poplin", "Not tested"}
+    assert "asks for 20 % stretch" in page.content.decode()
