@@ -64,10 +64,11 @@ def _helps(problem: Problem, verdict: Verdict, trials: Trials) -> Iterator[Help]
 
 def _left_over(trials: Trials) -> Help:
     """The pieces that searches left over most often, as a hint where to look."""
-    most = trials.left_over.most_common(MOST_NAMED)
-    names = tuple(name for name, count in most if count == most[0][1])
+    times = max(trials.left_over.values())
+    often = sorted(name for name, count in trials.left_over.items() if count == times)
+    names = tuple(often[:MOST_NAMED])
     text = (
         f"The search most often has no place for {listed(names)}. Look for cloth for that first, "
         "or choose a smaller size."
     )
-    return Help("left_over", text, names, (), {"times": float(most[0][1])})
+    return Help("left_over", text, names, (), {"times": float(times)})

@@ -15,7 +15,7 @@ def steady(problem, lay, seconds):
     return steadied(problem, lay, time.monotonic() + seconds, 0, lambda: True)
 
 
-@pytest.mark.parametrize("seconds", [0.0, 0.3, 2.0])
+@pytest.mark.parametrize("seconds", [0.0, 0.3, 1.2])
 def test_a_lay_never_gets_worse(seconds):
     problem, planted = cut_up(2, 12, 0.8)
     found = steady(problem, planted, seconds)

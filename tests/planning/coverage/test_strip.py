@@ -46,7 +46,7 @@ def test_there_is_an_answer_without_any_search():
 
 
 def test_a_search_makes_it_shorter():
-    rows, found = (strip_lay(BEAR, 900.0, seconds=seconds) for seconds in (0, 2))
+    rows, found = (strip_lay(BEAR, 900.0, seconds=seconds) for seconds in (0, 1.5))
     assert sound(BEAR, found) < sound(BEAR, rows)
 
 
@@ -56,7 +56,7 @@ def test_a_search_that_dies_leaves_the_rows(monkeypatch):
 
 
 def test_on_a_one_way_bolt_nothing_is_turned_round():
-    found = strip_lay(BEAR, 900.0, one_way=True, seconds=1)
+    found = strip_lay(BEAR, 900.0, one_way=True, seconds=0.8)
     sound(BEAR, found)
     assert found.panel.one_way
 
