@@ -58,7 +58,7 @@ def _helps(problem: Problem, verdict: Verdict, trials: Trials) -> Iterator[Help]
     if extra:
         yield extra
     yield from helps_by_loosening(problem, known, trials, 1.0)
-    if not without:
+    if trials.left_over and not without:
         yield _left_over(trials)
 
 
