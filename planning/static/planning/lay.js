@@ -7,6 +7,7 @@
   const LARGE_STEP_MM = 10;
   const MOST_ZOOM = 12;
   const JUDGE_AFTER_MS = 200;
+  const SEND_AFTER_MS = 250;
 
   // ---- looking closer: the viewBox is what is seen ----
 
@@ -113,7 +114,7 @@
 
   // ---- moving pieces ----
 
-  const form = () => document.getElementById("moving");
+  const form = () => document.getElementById("moving"); // what is in it is renewed with every answer
   const field = (name) => form().elements.namedItem(name);
   const table = () => form()?.querySelector("[data-table]");
   const draft = () => JSON.parse(field("draft").value);
@@ -194,18 +195,17 @@
 
   const judge = async () => {
     const number = ++asked;
-    const current = form();
     const body = new FormData();
     body.append("draft", field("draft").value);
     try {
-      const answer = await fetch(current.dataset.moving, {
+      const answer = await fetch(form().dataset.moving, {
         method: "POST",
         body,
-        headers: { "X-CSRFToken": current.elements.csrfmiddlewaretoken.value },
+        headers: { "X-CSRFToken": field("csrfmiddlewaretoken").value },
       });
       if (!answer.ok) throw new Error();
       const { faults } = await answer.json();
-      if (number === asked && current === form()) tell(faults);
+      if (number === asked) tell(faults);
     } catch {
       if (number === asked) tell([{ words: "The program does not answer, so nothing here is checked.", copies: [] }]);
     }
@@ -231,6 +231,7 @@
     const svg = table();
     if (!svg || svg.isReady) return;
     svg.isReady = true;
+    asked += 1; // an answer about the drawing before this one comes too late
     for (const hint of form().querySelectorAll("[data-with-script]")) hint.hidden = false;
     const chosen = field("chosen").value;
     for (const group of svg.querySelectorAll("[data-piece]")) {
@@ -275,6 +276,16 @@
     } else return;
     event.preventDefault();
   });
+
+  // a typed number is checked a moment later, so that a button pressed next still comes first
+  let sending = 0;
+  document.addEventListener("change", (event) => {
+    const changed = event.target;
+    if (!changed.name || changed.form !== form() || !table()) return;
+    clearTimeout(sending);
+    sending = setTimeout(() => form().requestSubmit(), changed.matches("select") ? 0 : SEND_AFTER_MS);
+  });
+  for (const sooner of ["submit", "pointerdown"]) document.addEventListener(sooner, () => clearTimeout(sending));
 
   const begin = () => {
     for (const box of document.querySelectorAll("[data-zoomable]")) attach(box);
