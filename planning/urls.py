@@ -4,6 +4,7 @@ from planning.lay_urls import LAY_PAGES
 from planning.views import (
     drafts,
     keepsakes,
+    lengths,
     pattern_changes,
     pattern_files,
     patterns,
@@ -49,6 +50,7 @@ urlpatterns = [
         name="remove-seam",
     ),
     path("sizes/<int:pk>/", patterns.size, name="size"),
+    path("sizes/<int:pk>/length/", lengths.length, name="length"),
     path("sizes/<int:pk>/pieces/add/", pieces.add_piece, name="add-piece"),
     path("sizes/<int:pk>/pieces/sketch/", pieces.sketch, name="sketch-piece"),
     path("sizes/<int:pk>/pieces/put-back/", pieces.put_back_piece, name="put-back-piece"),

@@ -41,6 +41,7 @@ def test_every_page_of_a_pattern_is_in_order(visit: Visit, owl: Pattern, member:
         *(f"/patterns/{owl.pk}/{page}" for page in ("", "change/", "grade/", "seams/add/")),
         f"/patterns/{owl.pk}/seams/6/",
         f"/sizes/{size.pk}/",
+        f"/sizes/{size.pk}/length/?width=60&line=cut&pieces=wing&pieces=sole",
         f"/sizes/{size.pk}/pieces/add/",
         f"/sizes/{size.pk}/pieces/add/?how=corners",
         f"/sizes/{size.pk}/pieces/add/?how=limb",
