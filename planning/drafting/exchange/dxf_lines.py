@@ -65,7 +65,9 @@ def drawn_of(entities: Iterable[DXFEntity], name: str, place: str, mm_per_unit: 
     """Return what the entities draw; raises PatternFileError for a point that is no number."""
     drawn = Drawn(name)
     for entity in entities:
-        kind, layer = entity.dxftype(), str(entity.dxf.get("layer", "0")).strip()
+        kind = entity.dxftype()
+        # ezdxf keeps an entity it does not know as bare tags, without a layer
+        layer = str(entity.dxf.get("layer", "0")) if entity.dxf.is_supported("layer") else "0"
         where = f"{place}, layer “{layer}”"
         if isinstance(entity, Text | MText):
             text = entity.plain_text() if isinstance(entity, MText) else entity.dxf.text
@@ -94,7 +96,8 @@ def rings_of(strokes: Sequence[Stroke]) -> tuple[list[Closed], list[Line]]:
 
     Single points are passed by.
     """
-    lines = [stroke.points for stroke in strokes if not stroke.is_closed and len(stroke.points) > 1]
+    strokes = [stroke for stroke in strokes if len(stroke.points) > 1]
+    lines = [stroke.points for stroke in strokes if not stroke.is_closed]
     tried = [(stroke.points, True) for stroke in strokes if stroke.is_closed]
     tried += [(line, False) for line in chained(lines)]
     rings, still_open = [], []

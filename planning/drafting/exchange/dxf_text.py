@@ -135,7 +135,7 @@ def _check_whole(tags: Tags) -> list[str]:
     if words and words[-1] == "EOF" and is_whole:
         return []
     if not is_whole or ("SECTION", "ENTITIES") not in structure:
-        where = f" in the block “{names[-1]}”" if count["BLOCK"] > count["ENDBLK"] else ""
+        where = f" in the block “{names[-1]}”" if names and count["BLOCK"] > count["ENDBLK"] else ""
         raise PatternFileError(
             f"The file breaks off{where}: it was not saved or sent whole. Fetch it again."
         )

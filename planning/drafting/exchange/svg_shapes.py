@@ -97,10 +97,12 @@ def strokes_of(element: Element, to_mm: Affine, place: str) -> list[Stroke]:
     scale = math.hypot(*to_mm[:4])
     if not 0 < scale < math.inf:
         raise PatternFileError(f"The transform of {place} leaves nothing of it.")
-    strokes = [
-        Stroke(moved(points, to_mm), is_closed)
-        for points, is_closed in _flattened(_path_of(element, place), FLATTENED_MM / scale, place)
-    ]
+    path = _path_of(element, place)
+    try:
+        lines = list(_flattened(path, FLATTENED_MM / scale, place))
+    except TypeError as error:  # svgelements takes a last H or V without its number
+        raise _unsound(place) from error
+    strokes = [Stroke(moved(points, to_mm), is_closed) for points, is_closed in lines]
     for stroke in strokes:
         refuse_far(stroke.points, place)
     return strokes
@@ -157,10 +159,14 @@ def _parsed(data: str, place: str) -> Any:
             raise ValueError
         return svgelements.Path(data)
     except (ValueError, IndexError, TypeError, ZeroDivisionError, OverflowError) as error:
-        raise PatternFileError(
-            f"The path data of {place} is not sound: a letter or a number is wrong or missing. "
-            "Draw that line anew."
-        ) from error
+        raise _unsound(place) from error
+
+
+def _unsound(place: str) -> PatternFileError:
+    return PatternFileError(
+        f"The path data of {place} is not sound: a letter or a number is wrong or missing. "
+        "Draw that line anew."
+    )
 
 
 def _too_many(place: str) -> PatternFileError:

@@ -283,3 +283,14 @@ def test_closed_and_open_lines_inside_a_boundary_are_counted():
     notes = one(polyline("1", BOX) + inside).notes
     assert notes[0] == "Closed lines inside, on layer 1, left out: 1."
     assert notes[1] == "Open lines on layer 1, left out: 1."
+
+
+def test_an_entity_that_nobody_knows_is_counted():
+    inside = polyline("1", BOX) + tags((0, "WIDGET"), (8, "PRINT"), (10, 5), (20, 5))
+    notes = from_dxf(block("LEG", inside), METRIC).notes
+    assert notes == ("Left out in the blocks: 1 on layer “0”.",)
+
+
+def test_a_closed_line_of_one_point_is_nothing():
+    piece = one(polyline("1", BOX) + line("6", (0, 0), (0, 60)) + polyline("14", ((5, 5),)))
+    assert piece.seam_line is None

@@ -63,6 +63,11 @@ def test_a_file_that_breaks_off_in_a_block_names_it():
         read_pattern_file(data[: data.index(b"ARM") + 30], "legs.dxf")
 
 
+def test_a_file_that_breaks_off_before_a_block_has_its_name_is_refused():
+    with pytest.raises(PatternFileError, match="breaks off: "):
+        read_pattern_file(b"0\nSECTION\n2\nBLOCKS\n0\nBLOCK\n", "short.dxf")
+
+
 def test_two_blocks_of_one_name_are_refused():
     with pytest.raises(PatternFileError, match="Two blocks are called “leg”"):
         from_dxf(block("leg", WHOLE) + block("LEG", WHOLE))

@@ -97,6 +97,7 @@ def test_groups_too_deep_or_elements_too_many_are_stopped():
     [
         ('<path id="p" d="M0 0 H100 V100 foo Z"/>', "path data of the path “p”"),
         ('<path id="p" d="M0 0 H100 V100 L5"/>', "path data of the path “p”"),
+        ('<path id="p" d="M0 0 V100 H"/>', "path data of the path “p”"),
         ('<path id="p" d="M0 0 L NaN 5 L9 9 Z"/>', "path data of the path “p”"),
         ('<path id="p" d="M0 0 L 1e400 5 L9 9 Z"/>', "no number"),
         ('<path id="p" d="M0 0 L 9e8 5 L9 9 Z"/>', "over a kilometre"),
