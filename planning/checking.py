@@ -6,7 +6,6 @@ or a crash makes the older one give up, and nothing of it is saved. What is foun
 """
 
 import logging
-import time
 from collections.abc import Sequence
 from datetime import datetime, timedelta
 from functools import partial
@@ -18,17 +17,18 @@ from django.utils import timezone
 from planning.coverage.check import check
 from planning.coverage.fingerprint import fingerprint
 from planning.coverage.problem import Problem, ProblemError
-from planning.coverage.verdict import Progress
 from planning.coverage.verify import faults_of
+from planning.further import find_better, find_helps
 from planning.lay_rules import rules_for
 from planning.laying import BUSY, better_of, keep_verdict, known_lay
+from planning.listening import Listener
 from planning.models import SILENT_AFTER, Keepsake, PatternSize, SizeCheck
-from planning.problems import cloth_of, nothing_to_cut, problem_of, too_much
+from planning.problems import Cloth, cloth_of, nothing_to_cut, problem_of, too_much
 
 log = logging.getLogger(__name__)
 BUDGET_S = 20.0
 LONG_BUDGET_S = 120.0
-TELL_EVERY_S = 0.5
+FURTHER_BUDGET_S = 60.0  # for what would help, or a lay nearer to her wishes
 STEADY_S = 3.0  # spent on a lay that stands further from the edges
 FORGOTTEN_AFTER = timedelta(minutes=5)
 BROKE_OFF = "ended early"  # how the coverage room says that a search did not use its time
@@ -143,8 +143,19 @@ def _run(row: SizeCheck) -> None:
         _give_up(row, remark.words)
         return
     problem = problem_of(row.keepsake, row.size, cloth, rules)
+    if row.task == SizeCheck.Task.VERDICT:
+        _check(row, cloth, problem, waits=rules.waits)
+    elif is_current(row, problem):
+        listener = Listener(row, tells_placed=False)
+        find = find_helps if row.task == SizeCheck.Task.HELPS else find_better
+        find(row, cloth, problem, listener)
+    else:
+        _give_up(row, "The cloth, the pattern or the rules have changed. Check the size again.")
+
+
+def _check(row: SizeCheck, cloth: Cloth, problem: Problem, *, waits: bool) -> None:
     SizeCheck.objects.filter(pk=row.pk, run=row.run).update(pieces=len(problem.copies()))
-    listener = _Listener(row)
+    listener = Listener(row)
     kept = known_lay(row, cloth)
     holds = kept is not None and not faults_of(problem, kept)
     verdict = check(
@@ -156,8 +167,8 @@ def _run(row: SizeCheck) -> None:
         steady_seconds=0 if holds else STEADY_S,  # a lay she may cut by is not moved
     )
     verdict = better_of(problem, verdict, kept)
-    message = _sentences(verdict.notes, is_waiting=rules.waits and verdict.verdict != "covers")
-    keep_verdict(row, cloth, problem, verdict, message=message, waits=rules.waits)
+    message = _sentences(verdict.notes, is_waiting=waits and verdict.verdict != "covers")
+    keep_verdict(row, cloth, problem, verdict, message=message, waits=waits)
 
 
 def _sentences(notes: Sequence[str], *, is_waiting: bool) -> str:
@@ -173,24 +184,6 @@ def _sentences(notes: Sequence[str], *, is_waiting: bool) -> str:
     rest = [note for note in dict.fromkeys(notes) if BROKE_OFF not in note]
     words += [f"{note[:1].upper()}{note[1:].rstrip('.')}." for note in rest]
     return " ".join(words)
-
-
-class _Listener:
-    """Tells the row how far the search has come, and the search whether it is still wanted."""
-
-    def __init__(self, row: SizeCheck) -> None:
-        self.rows = SizeCheck.objects.filter(pk=row.pk, run=row.run, state=SizeCheck.State.RUNNING)
-        self.told = self.asked = 0.0
-        self.over = False
-
-    def progress(self, progress: Progress) -> None:
-        now = time.monotonic()
-        if now - self.told >= TELL_EVERY_S:
-            self.told = now
-            self.over = not self.rows.update(placed=progress.placed, heard_at=timezone.now())
-
-    def is_over(self) -> bool:
-        return self.over
 
 
 def _give_up(row: SizeCheck, words: str) -> None:

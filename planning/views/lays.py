@@ -23,11 +23,15 @@ from planning.views.rows import check_for
 from shared.middleware import WorkshopRequest
 from shared.units import LengthUnit
 
+NOTHING_NEW = 204  # htmx leaves the page as it is
+
 
 @require_GET
 def lay(request: WorkshopRequest, pk: int) -> HttpResponse:
     """One size: its verdict, the lay or the proof, and the same facts in a table."""
     check = check_for(request.workshop, pk)
+    if request.htmx and check.is_busy:
+        return HttpResponse(status=NOTHING_NEW)
     keepsake = check.keepsake
     cloth = cloth_of(keepsake)
     sizes = sizes_of(keepsake, cloth)
@@ -108,4 +112,20 @@ def search_around(request: WorkshopRequest, pk: int) -> HttpResponse:
     check = check_for(request.workshop, pk)
     checking.ask(check.keepsake, [check.size])
     messages.success(request, "Being searched for. You can leave this page and come back.")
+    return redirect(check)
+
+
+@require_POST
+def look_further(request: WorkshopRequest, pk: int, what: str) -> HttpResponse:
+    """Ask what would help where this size is no yes, else for a lay nearer to the wishes."""
+    check = check_for(request.workshop, pk)
+    cloth = cloth_of(check.keepsake)
+    rows = sizes_of(check.keepsake, cloth).rows
+    row = next(row for row in rows if row.size.pk == check.size_id)
+    wanted = ("covers",) if what == SizeCheck.Task.BETTER else ("cannot", "undecided")
+    if row.word not in wanted or check.is_busy:
+        messages.error(request, "Check this size first, and wait until that is done.")
+        return redirect(check)
+    checking.ask(check.keepsake, [check.size], checking.FURTHER_BUDGET_S, what)
+    messages.success(request, "Being looked for. You can leave this page and come back.")
     return redirect(check)

@@ -104,6 +104,7 @@ PAGES = (
     "/keepsakes/{keepsake}/change/",
     "/keepsakes/{keepsake}/rules/",
     "/lays/{covered}/",
+    "/lays/{covered}/move/",
     "/lays/{refused}/",
     "/patterns/",
     "/patterns/{bear}/",
