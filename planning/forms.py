@@ -60,7 +60,8 @@ class KeepsakeForm(forms.ModelForm[Keepsake]):
         kept = Pattern.objects.of(workshop).filter(pk=self.instance.pattern_id)
         _only(self, "pattern", (open_ | kept).distinct())
         if self.instance.pattern_id is None and not self.initial.get("pattern"):
-            self.initial["pattern"] = open_.exclude(built_in="").order_by("pk").first()
+            built_in = open_.exclude(built_in="").order_by("pk")
+            self.initial["pattern"] = built_in.first() or open_.first()
         age = self.instance.recipient_age_months
         if age is not None:
             self.initial["recipient_age_months"] = _age_band(age)
@@ -141,10 +142,6 @@ class RulesForm(forms.ModelForm[Keepsake]):
             if (data.get(name) or 0) > most_mm:
                 self.add_error(name, "That is more than any margin should be. Check the unit.")
         return data
-
-    @property
-    def wish_fields(self) -> list[forms.BoundField]:
-        return [self[name] for name in WISHES]
 
     @property
     def piece_fields(self) -> list[forms.BoundField]:
