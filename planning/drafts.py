@@ -1,5 +1,7 @@
 """Carries patterns between rows and the drafting room's plain values, both ways."""
 
+import json
+from hashlib import sha256
 from typing import Any
 
 from planning.drafting.pieces import DraftPiece, DraftSize, Edge, Mark, Notch, PlacementLine
@@ -78,10 +80,16 @@ def add_size(
         width_mm=draft.width_mm,
         notes=list(draft.notes),
     )
+    fill_size(size, draft, graded_from)
+    return size
+
+
+def fill_size(size: PatternSize, draft: DraftSize, graded_from: PatternSize | None) -> None:
+    """Save the drafted pieces in a size that has none."""
     kept = {piece.name: piece for piece in graded_from.pieces.all()} if graded_from else {}
     PatternPiece.objects.bulk_create(
         PatternPiece(
-            workshop=pattern.workshop,
+            workshop=size.workshop,
             size=size,
             position=position,
             **piece_fields(piece),
@@ -89,7 +97,6 @@ def add_size(
         )
         for position, piece in enumerate(draft.pieces)
     )
-    return size
 
 
 KEPT_FIELDS = ("is_bias", "same_hand", "asks_stretch_pct", "part", "note")
@@ -130,20 +137,28 @@ def seams_json(seams: tuple[Seam, ...]) -> list[dict[str, Any]]:
     ]
 
 
+def mark_of(seam: dict[str, Any]) -> str:
+    """A short mark of all that a seam says: two windows never mean different seams by it."""
+    return sha256(json.dumps(seam, sort_keys=True).encode()).hexdigest()[:16]
+
+
 def parts_of(size: PatternSize) -> tuple[Part, ...]:
     """The stuffed parts of a size, as the drafting room knows them.
 
     A drafted pattern says which pieces each part takes. In a maker's own, pieces name their part.
+    Pieces that are not there any more are left out, and so is a part that has none left.
     """
-    return tuple(
+    parts = (
         Part(each["name"], _pieces_of(each, size), each["how_many"], each["is_flat"])
         for each in size.pattern.parts
     )
+    return tuple(part for part in parts if part.pieces)
 
 
 def _pieces_of(part: dict[str, Any], size: PatternSize) -> tuple[tuple[str, int], ...]:
     if "pieces" in part:
-        return tuple((name, times) for name, times in part["pieces"])
+        here = {piece.name for piece in size.pieces.all()}
+        return tuple((name, times) for name, times in part["pieces"] if name in here)
     pieces = [piece for piece in size.pieces.all() if piece.part == part["name"]]
     return tuple((piece.name, max(1, piece.count // part["how_many"])) for piece in pieces)
 

@@ -12,7 +12,7 @@ from django.db.models import Q
 from django.urls import reverse
 
 from inventory.models import Collection, Detail, Garment, Panel, within
-from planning.pattern_models import Pattern, PatternFile, PatternPiece, PatternSize
+from planning.pattern_models import Pattern, PatternFile, PatternPiece, PatternSize, TakenOut
 from shared.models import WorkshopQuerySet, WorkshopRecord
 
 __all__ = [
@@ -28,6 +28,7 @@ __all__ = [
     "Placement",
     "SizeCheck",
     "StripeMatch",
+    "TakenOut",
     "Together",
 ]
 

@@ -22,30 +22,48 @@ from planning.drafting.seams import (
     walk_seam,
 )
 from planning.drafting.sewing import Seam
-from planning.drafts import draft_size, seams_of
+from planning.drafts import draft_size, mark_of, seams_of
 from planning.models import Pattern, PatternPiece, PatternSize
 
 
 @dataclass(frozen=True, slots=True)
+class WalkedSeam:
+    """A seam in one size; ``walk`` is None where an edge of it is missing, as ``words`` say."""
+
+    seam: Seam
+    mark: str
+    walk: SeamWalk | None
+    words: str = ""
+
+    @property
+    def is_met(self) -> bool:
+        return self.walk is not None and self.walk.ok
+
+
+@dataclass(frozen=True, slots=True)
 class Findings:
-    """What walking one size found. ``broken`` names seams whose edges the size does not have."""
+    """What walking one size found."""
 
     size: PatternSize
     draft: DraftSize
-    walks: tuple[tuple[Seam, SeamWalk], ...]
-    broken: tuple[str, ...]
+    seams: tuple[WalkedSeam, ...]
     hands: tuple[HandFault, ...]
     loose: tuple[tuple[str, str], ...]
     is_too_few: bool
 
     @property
-    def failing(self) -> list[SeamWalk]:
-        return [walk for _, walk in self.walks if not walk.ok]
+    def sound_seams(self) -> list[Seam]:
+        """The seams all of whose edges the size has."""
+        return [each.seam for each in self.seams if each.walk is not None]
+
+    @property
+    def failing(self) -> list[WalkedSeam]:
+        return [each for each in self.seams if not each.is_met]
 
     @property
     def is_flawed(self) -> bool:
         """Whether a seam does not meet."""
-        return bool(self.failing or self.broken)
+        return bool(self.failing)
 
 
 def findings_of(size: PatternSize, pattern: Pattern) -> Findings:
@@ -53,23 +71,26 @@ def findings_of(size: PatternSize, pattern: Pattern) -> Findings:
     draft = draft_size(size)
     seams = seams_of(pattern)
     tolerance_mm = TOLERANCE_MM if pattern.kind else HAND_DRAWN_TOLERANCE_MM
-    walks: list[tuple[Seam, SeamWalk]] = []
-    broken: list[str] = []
-    for seam in seams:
-        try:
-            walks.append((seam, walk_seam(draft, seam, tolerance_mm)))
-        except SeamNameError as error:
-            broken.append(f"{seam.name}: {error}")
+    walked = tuple(
+        _walked(draft, seam, mark_of(row), tolerance_mm)
+        for seam, row in zip(seams, pattern.seams, strict=True)
+    )
     meant = {piece.name for piece in size.pieces.all() if piece.same_hand}
     return Findings(
         size=size,
         draft=draft,
-        walks=tuple(walks),
-        broken=tuple(broken),
+        seams=walked,
         hands=hand_faults(draft.pieces, meant),
-        loose=() if broken else unsewn_edges(draft, seams),
+        loose=unsewn_edges(draft, seams),
         is_too_few=not pattern.kind and too_few_kinds(piece.name for piece in draft.pieces),
     )
+
+
+def _walked(draft: DraftSize, seam: Seam, mark: str, tolerance_mm: float) -> WalkedSeam:
+    try:
+        return WalkedSeam(seam, mark, walk_seam(draft, seam, tolerance_mm))
+    except SeamNameError as error:
+        return WalkedSeam(seam, mark, None, str(error))
 
 
 def hand_faults_of(pattern: Pattern) -> list[HandFault]:

@@ -157,13 +157,11 @@ class SeamForm(forms.Form):
     )
     by_hand = forms.BooleanField(label="Closed by hand at the end", required=False)
 
-    def __init__(self, *args: Any, size: PatternSize, seam: Seam | None, **kwargs: Any) -> None:
+    def __init__(
+        self, *args: Any, sizes: list[PatternSize], seam: Seam | None, **kwargs: Any
+    ) -> None:
         super().__init__(*args, **kwargs)
-        choices = [("", "nothing")]
-        for piece in size.pieces.all():
-            for stretch in (*piece.edges, *piece.lines):
-                words = f"{piece.name}: {stretch['name']}"
-                choices.append((f"{piece.name}\x1f{stretch['name']}", words))
+        choices = [("", "nothing"), *_stretches_of(sizes)]
         for side in "ab":
             for number in range(1, STRETCHES + 1):
                 self.fields[f"{side}{number}"] = forms.ChoiceField(
@@ -218,6 +216,17 @@ class SeamForm(forms.Form):
     def sides(self) -> list[tuple[str, list[forms.BoundField]]]:
         numbers = range(1, STRETCHES + 1)
         return [(side.upper(), [self[f"{side}{n}"] for n in numbers]) for side in "ab"]
+
+
+def _stretches_of(sizes: list[PatternSize]) -> list[tuple[str, str]]:
+    """Every edge and line of the pieces of any size, as choices in the order of the pieces."""
+    named = (
+        (piece.name, stretch["name"])
+        for size in sizes
+        for piece in size.pieces.all()
+        for stretch in (*piece.edges, *piece.lines)
+    )
+    return [(f"{piece}\x1f{edge}", f"{piece}: {edge}") for piece, edge in dict.fromkeys(named)]
 
 
 class PartsForm(forms.Form):

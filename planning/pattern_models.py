@@ -155,6 +155,35 @@ class PatternPiece(WorkshopRecord):
         return self.count - self.mirrored
 
 
+class TakenOut(WorkshopRecord):
+    """A piece, a seam or a size that was taken out of a pattern, whole, so that it can be put back.
+
+    ``kept`` is what ``planning.taking_out`` needs for that. A piece belongs to a ``size``.
+    """
+
+    class Kind(models.TextChoices):
+        PIECE = "piece", "piece"
+        SEAM = "seam", "seam"
+        SIZE = "size", "size"
+
+    pattern = models.ForeignKey(Pattern, models.CASCADE, related_name="taken_out")
+    size = models.ForeignKey(PatternSize, models.CASCADE, null=True, related_name="taken_out")
+    kind = models.CharField(max_length=8, choices=Kind)
+    name = models.CharField(max_length=80)
+    kept: models.JSONField[dict[str, Any]] = models.JSONField()
+
+    class Meta:
+        ordering = ["-pk"]
+        constraints = [
+            models.CheckConstraint(
+                condition=Q(kind__in=["piece", "seam", "size"]), name="taken_out_kind"
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return self.name
+
+
 class PatternFile(WorkshopRecord):
     """A file that was read but not yet taken in: nothing of it is a pattern until she says so."""
 

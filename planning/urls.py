@@ -9,6 +9,7 @@ from planning.views import (
     pattern_files,
     patterns,
     pieces,
+    taking_out,
 )
 
 app_name = "planning"
@@ -43,22 +44,18 @@ urlpatterns = [
     path("patterns/<int:pk>/grade/", pattern_changes.grade, name="grade"),
     path("patterns/<int:pk>/parts/", pattern_changes.edit_parts, name="edit-parts"),
     path("patterns/<int:pk>/seams/add/", pattern_changes.edit_seam, name="add-seam"),
-    path("patterns/<int:pk>/seams/<int:number>/", pattern_changes.edit_seam, name="edit-seam"),
-    path(
-        "patterns/<int:pk>/seams/<int:number>/remove/",
-        pattern_changes.remove_seam,
-        name="remove-seam",
-    ),
+    path("patterns/<int:pk>/seams/<slug:mark>/", pattern_changes.edit_seam, name="edit-seam"),
+    path("patterns/<int:pk>/seams/<slug:mark>/remove/", taking_out.remove_seam, name="remove-seam"),
+    path("patterns/taken-out/<int:pk>/put-back/", taking_out.put_back, name="put-back"),
     path("sizes/<int:pk>/", patterns.size, name="size"),
     path("sizes/<int:pk>/length/", lengths.length, name="length"),
     path("sizes/<int:pk>/pieces/add/", pieces.add_piece, name="add-piece"),
     path("sizes/<int:pk>/pieces/sketch/", pieces.sketch, name="sketch-piece"),
-    path("sizes/<int:pk>/pieces/put-back/", pieces.put_back_piece, name="put-back-piece"),
     path("sizes/<int:pk>/own/", pattern_changes.own_size, name="own-size"),
-    path("sizes/<int:pk>/remove/", pattern_changes.remove_size, name="remove-size"),
+    path("sizes/<int:pk>/remove/", taking_out.remove_size, name="remove-size"),
     path("sizes/<int:pk>/pattern.svg", pattern_files.export, {"kind": "svg"}, name="size-svg"),
     path("sizes/<int:pk>/pattern.dxf", pattern_files.export, {"kind": "dxf"}, name="size-dxf"),
     path("pieces/<int:pk>/", patterns.piece, name="piece"),
     path("pieces/<int:pk>/change/", pieces.edit_piece, name="edit-piece"),
-    path("pieces/<int:pk>/remove/", pieces.remove_piece, name="remove-piece"),
+    path("pieces/<int:pk>/remove/", taking_out.remove_piece, name="remove-piece"),
 ]

@@ -12,10 +12,12 @@ from django.db import transaction
 from planning.drafting.allowance import cut_line_of
 from planning.drafting.entering import entered_piece
 from planning.drafting.entry import Entry, entry_from_json, entry_to_json
-from planning.drafting.grading import graded
+from planning.drafting.errors import DraftError
+from planning.drafting.grading import graded, graded_entry
 from planning.drafting.pieces import DraftPiece
-from planning.drafts import add_size, draft_piece, draft_size, piece_fields
+from planning.drafts import add_size, draft_piece, draft_size, fill_size, piece_fields
 from planning.models import Pattern, PatternPiece, PatternSize
+from shared.errors import OutlineError
 
 _OWN = ("id", "workshop", "pattern", "size", "graded_from", "earlier")
 
@@ -38,24 +40,33 @@ def duplicate(pattern: Pattern) -> Pattern:
 
 
 def _copied(pattern: Pattern, **changes: Any) -> Pattern:
-    facts = {**_facts(pattern), **changes}
+    facts = {**facts_of(pattern), **changes}
     copy = Pattern.objects.create(workshop=pattern.workshop, **facts)
-    sizes: dict[int, PatternSize] = {}
-    for size in pattern.sizes.prefetch_related("pieces"):
-        sizes[size.pk] = PatternSize.objects.create(
-            workshop=pattern.workshop, pattern=copy, **_facts(size)
-        )
-        PatternPiece.objects.bulk_create(
-            PatternPiece(workshop=pattern.workshop, size=sizes[size.pk], **_facts(piece))
-            for piece in size.pieces.all()
-        )
+    sizes = {
+        size.pk: size_from(copy, *facts_of_size(size))
+        for size in pattern.sizes.prefetch_related("pieces")
+    }
     for size in pattern.sizes.exclude(graded_from=None):
         sizes[size.pk].graded_from = sizes.get(size.graded_from_id or 0)
         sizes[size.pk].save(update_fields=["graded_from"])
     return copy
 
 
-def _facts(row: Pattern | PatternSize | PatternPiece) -> dict[str, Any]:
+def facts_of_size(size: PatternSize) -> tuple[dict[str, Any], list[dict[str, Any]]]:
+    """What a size is and what each of its pieces is, for `size_from`."""
+    return facts_of(size), [facts_of(piece) for piece in size.pieces.all()]
+
+
+def size_from(pattern: Pattern, facts: dict[str, Any], pieces: list[dict[str, Any]]) -> PatternSize:
+    """Save a size with its pieces under a pattern, as `facts_of_size` gave it."""
+    size = PatternSize.objects.create(workshop=pattern.workshop, pattern=pattern, **facts)
+    PatternPiece.objects.bulk_create(
+        PatternPiece(workshop=pattern.workshop, size=size, **each) for each in pieces
+    )
+    return size
+
+
+def facts_of(row: Pattern | PatternSize | PatternPiece) -> dict[str, Any]:
     """All that a copy takes over; not whose it is, which came before, nor the program's mark."""
     fields = [field.name for field in row._meta.concrete_fields if field.name not in _OWN]
     facts = {name: getattr(row, name) for name in fields if name != "created_at"}
@@ -82,9 +93,28 @@ def regrade(size: PatternSize) -> None:
     """Draw every size anew that was graded from this one. Raises DraftError; then none is."""
     fresh = PatternSize.objects.prefetch_related("pieces").get(pk=size.pk)
     for other in PatternSize.objects.filter(graded_from=size):
-        height_mm = other.height_mm
-        other.delete()
-        grade(fresh, height_mm)
+        draft = graded(draft_size(fresh), other.height_mm)
+        other.width_mm, other.notes = draft.width_mm, list(draft.notes)
+        other.save(update_fields=["width_mm", "notes"])
+        other.pieces.all().delete()
+        fill_size(other, draft, fresh)
+
+
+@transaction.atomic
+def let_stand(size: PatternSize) -> None:
+    """Let a graded size go its own way; pieces entered on the stitching line keep their points."""
+    origin = size.graded_from
+    if origin is None:
+        return
+    factor = size.height_mm / origin.height_mm
+    entries = {piece.name: piece.entry for piece in origin.pieces.all() if piece.entry}
+    for piece in size.pieces.all():
+        if piece.name in entries:
+            entry = graded_entry(entry_from_json(entries[piece.name]), factor)
+            piece.entry = entry_to_json(entry) if entry else None
+            piece.save(update_fields=["entry"])
+    size.graded_from = None
+    size.save(update_fields=["graded_from"])
 
 
 @transaction.atomic
@@ -95,14 +125,28 @@ def set_allowance(pattern: Pattern, allowance_mm: float) -> None:
     """
     pattern.seam_allowance_mm = allowance_mm
     pattern.save(update_fields=["seam_allowance_mm"])
-    for row in PatternPiece.objects.filter(size__pattern=pattern):
+    for size in pattern.sizes.filter(graded_from=None):
+        size.pattern = pattern
+        for row in size.pieces.all():
+            give_allowance(row, allowance_mm)
+        regrade(size)
+
+
+def give_allowance(row: PatternPiece, allowance_mm: float) -> None:
+    """Draw one piece anew with another allowance and save it.
+
+    Raises DraftError naming a piece that cannot have it.
+    """
+    try:
         piece = _with_allowance(row, allowance_mm)
-        row.cut_line_mm = [list(point) for point in piece.cut_line]
-        if row.entry is not None:
-            for name, value in piece_fields(piece).items():
-                setattr(row, name, value)
-            row.entry = {**row.entry, "allowance_mm": allowance_mm}
-        row.save()
+    except (DraftError, OutlineError) as error:
+        raise DraftError(f"The piece “{row.name}”: {error}") from error
+    row.cut_line_mm = [list(point) for point in piece.cut_line]
+    if row.entry is not None:
+        for name, value in piece_fields(piece).items():
+            setattr(row, name, value)
+        row.entry = {**row.entry, "allowance_mm": allowance_mm}
+    row.save()
 
 
 def _with_allowance(row: PatternPiece, allowance_mm: float) -> DraftPiece:
@@ -125,24 +169,6 @@ def save_entered(row: PatternPiece, entry: Entry) -> PatternPiece:
     row.entry = entry_to_json(entry)
     row.save()
     regrade(row.size)
-    return row
-
-
-@transaction.atomic
-def remove_piece(row: PatternPiece) -> dict[str, Any]:
-    """Take a piece out of its size and the grades of it; returns what `put_back` needs."""
-    kept = {**_facts(row), "size": row.size_id}
-    row.delete()
-    regrade(row.size)
-    return kept
-
-
-@transaction.atomic
-def put_back(size: PatternSize, kept: dict[str, Any]) -> PatternPiece:
-    """Put a removed piece back where it was."""
-    facts = {name: value for name, value in kept.items() if name != "size"}
-    row = PatternPiece.objects.create(workshop=size.workshop, size=size, **facts)
-    regrade(size)
     return row
 
 

@@ -271,5 +271,5 @@ def test_the_workshops_own_pattern_meets_at_every_seam() -> None:
     owl = Pattern.objects.get(name="Barn owl")
     for size in owl.sizes.prefetch_related("pieces"):
         found = findings_of(size, owl)
-        assert not found.is_flawed, [walk.text for walk in found.failing]
+        assert not found.is_flawed, [each.seam.name for each in found.failing]
         assert not found.hands

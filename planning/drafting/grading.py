@@ -7,6 +7,7 @@ drawn anew round the larger or smaller seam line.
 from dataclasses import replace
 
 from planning.drafting.allowance import cut_line_of
+from planning.drafting.entry import Entry
 from planning.drafting.errors import CutLineCrosses, DraftError
 from planning.drafting.pieces import DraftPiece, DraftSize
 from planning.drafting.practice import turning_notes
@@ -64,6 +65,24 @@ def graded_piece(piece: DraftPiece, factor: float, allowance_mm: float) -> Draft
             replace(each, points=tuple(_scaled(point, factor) for point in each.points))
             for each in piece.lines
         ),
+    )
+
+
+def graded_entry(entry: Entry, factor: float) -> Entry | None:
+    """Return the entry that draws the graded piece, or None where no points of it do.
+
+    A line that was set in from what was drawn, by an allowance or a pen's width, does not grow in
+    proportion to it.
+    """
+    if entry.is_cut_line or entry.outside_mm:
+        return None
+    return replace(
+        entry,
+        points=tuple(
+            replace(each, x_mm=each.x_mm * factor, y_mm=each.y_mm * factor) for each in entry.points
+        ),
+        notches=tuple(replace(each, at_mm=each.at_mm * factor) for each in entry.notches),
+        marks=tuple(replace(each, at=_scaled(each.at, factor)) for each in entry.marks),
     )
 
 

@@ -117,7 +117,7 @@ class DraftSize:
         for piece in self.pieces:
             if piece.name == name:
                 return piece
-        raise SeamNameError(f"The size “{self.name}” has no piece called “{name}”.")
+        raise SeamNameError(f"No piece of this size is called “{name}”.")
 
 
 @dataclass(frozen=True)

@@ -32,6 +32,14 @@ class SeamWalk:
     b: tuple[Stretch, ...] = ()
 
     @property
+    def too_long(self) -> tuple[str, float]:
+        """The side that is too long where they do not meet, “A” or “B”, and by how many mm."""
+        least, most = (self.b_mm * pct / 100 for pct in self.ease_pct)
+        if self.difference_mm > most:
+            return "A", self.difference_mm - most
+        return "B", least - self.difference_mm
+
+    @property
     def text(self) -> str:
         """Say how the two sides meet and, where they do not, which side is too long by how much."""
         if self.ok and abs(self.difference_mm) < 0.05:
@@ -47,11 +55,10 @@ class SeamWalk:
     def _place(self) -> str:
         if self.ok or not (self.a and self.b):
             return ""
-        least, most = (self.b_mm * pct / 100 for pct in self.ease_pct)
         a, b = _side_words(self.a), _side_words(self.b)
-        if self.difference_mm > most:
-            return f" {a} is {self.difference_mm - most:.1f} mm too long for {b}."
-        return f" {b} is {least - self.difference_mm:.1f} mm too long for {a}."
+        side, over_mm = self.too_long
+        long, short = (a, b) if side == "A" else (b, a)
+        return f" {long} is {over_mm:.1f} mm too long for {short}."
 
 
 def _side_words(side: tuple[Stretch, ...]) -> str:

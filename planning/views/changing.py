@@ -4,7 +4,7 @@ from django.contrib import messages
 from django.http import HttpResponse
 from django.shortcuts import redirect
 
-from planning.models import Pattern
+from planning.models import Pattern, PatternSize
 from shared.middleware import WorkshopRequest
 
 
@@ -18,3 +18,17 @@ def kept_as_it_is(request: WorkshopRequest, pattern: Pattern) -> HttpResponse | 
         words = "A keepsake is planned with this pattern, so it stays as it is. Make a new version."
     messages.error(request, words)
     return redirect(pattern)
+
+
+def fixed(request: WorkshopRequest, size: PatternSize) -> HttpResponse | None:
+    """Where to go instead of changing the pieces of a size; None where they may be changed."""
+    if kept := kept_as_it_is(request, size.pattern):
+        return kept
+    if size.graded_from_id:
+        messages.error(
+            request,
+            "This size is graded from another and follows it. Change that one, or let this size "
+            "stand by itself first.",
+        )
+        return redirect(size)
+    return None

@@ -11,9 +11,10 @@ from django.views.decorators.http import require_GET, require_POST
 from planning import versions
 from planning.drafting.errors import DraftError
 from planning.drafting.library import figure_for
-from planning.drafts import seams_json, seams_of
+from planning.drafts import seams_of
 from planning.models import Pattern, PatternSize
 from planning.pattern_forms import GradeForm, PartsForm, PatternForm, SeamForm
+from planning.seam_rows import seam_at, set_seam
 from planning.views.changing import kept_as_it_is
 from planning.views.patterns import PICTURE_MM
 from planning.views.rows import pattern_for, size_for
@@ -150,65 +151,40 @@ def own_size(request: WorkshopRequest, pk: int) -> HttpResponse:
     row = size_for(request.workshop, pk)
     if kept := kept_as_it_is(request, row.pattern):
         return kept
-    row.graded_from = None
-    row.save(update_fields=["graded_from"])
+    versions.let_stand(row)
     messages.success(request, "This size now stands by itself.")
     return redirect(row)
 
 
-@require_POST
-def remove_size(request: WorkshopRequest, pk: int) -> HttpResponse:
-    row = size_for(request.workshop, pk)
-    if kept := kept_as_it_is(request, row.pattern):
-        return kept
-    if row.pattern.sizes.count() == 1:
-        messages.error(request, "This is its only size. Put the whole pattern away instead.")
-        return redirect(row)
-    row.delete()
-    messages.success(request, "The size is removed. It can be graded again.")
-    return redirect(row.pattern)
-
-
-def edit_seam(request: WorkshopRequest, pk: int, number: int | None = None) -> HttpResponse:
-    """Which edges are sewn together; ``number`` counts the seams from 0."""
+def edit_seam(request: WorkshopRequest, pk: int, mark: str = "") -> HttpResponse:
+    """Which edges are sewn together; ``mark`` says which seam is changed, a new one has none."""
     row = pattern_for(request.workshop, pk)
     if kept := kept_as_it_is(request, row):
         return kept
-    seams = list(seams_of(row))
-    if number is not None and number >= len(seams):
-        messages.error(request, "That seam is not there any more.")
-        return redirect(row)
-    size = row.sizes.prefetch_related("pieces").first()
-    if size is None or not size.pieces.exists():
+    at = seam_at(row, mark) if mark else None
+    if mark and at is None:
+        return _seam_gone(request, row)
+    sizes = list(row.sizes.prefetch_related("pieces"))
+    if not any(size.pieces.all() for size in sizes):
         messages.error(request, "Add the pieces first, then sew them together.")
         return redirect(row)
-    seam = seams[number] if number is not None else None
-    form = SeamForm(request.POST or None, size=size, seam=seam)
+    form = SeamForm(
+        request.POST or None, sizes=sizes, seam=None if at is None else seams_of(row)[at]
+    )
     if request.method == "POST" and form.is_valid():
-        if number is None:
-            seams.append(form.seam())
-        else:
-            seams[number] = form.seam()
-        row.seams = seams_json(tuple(seams))
-        row.save(update_fields=["seams"])
+        if not set_seam(row, mark, form.seam()):
+            return _seam_gone(request, row)
         messages.success(request, "Saved and walked.")
         return redirect(f"{row.get_absolute_url()}#seams")
     return render(
         request,
         "planning/seam_form.html",
-        {"form": form, "pattern": row, "is_new": number is None, "nav": "patterns"},
+        {"form": form, "pattern": row, "is_new": not mark, "nav": "patterns"},
     )
 
 
-@require_POST
-def remove_seam(request: WorkshopRequest, pk: int, number: int) -> HttpResponse:
-    row = pattern_for(request.workshop, pk)
-    if kept := kept_as_it_is(request, row):
-        return kept
-    if number < len(row.seams):
-        gone = row.seams.pop(number)
-        row.save(update_fields=["seams"])
-        messages.success(request, f"“{gone['name']}” is no longer a seam.")
+def _seam_gone(request: WorkshopRequest, row: Pattern) -> HttpResponse:
+    messages.error(request, "That seam was changed or removed in another window.")
     return redirect(f"{row.get_absolute_url()}#seams")
 
 

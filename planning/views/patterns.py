@@ -72,7 +72,9 @@ def pattern(request: WorkshopRequest, pk: int) -> HttpResponse:
     sizes = list(row.sizes.select_related("graded_from").prefetch_related("pieces"))
     walked = {size.pk: findings_of(size, row) for size in sizes}
     wanted = request.GET.get("size", "")
-    shown = next((size for size in sizes if str(size.pk) == wanted), sizes[0] if sizes else None)
+    # the size that was entered is shown first, for its lengths are those on her own paper
+    sizes_first = sorted(sizes, key=lambda size: (str(size.pk) != wanted, bool(size.graded_from)))
+    shown = next(iter(sizes_first), None)
     findings = walked[shown.pk] if shown else None
     others = [found for pk_, found in walked.items() if shown and pk_ != shown.pk]
     tall = sizes[len(sizes) // 2].height_mm if sizes else PICTURE_MM
@@ -89,6 +91,7 @@ def pattern(request: WorkshopRequest, pk: int) -> HttpResponse:
             "findings": findings,
             "mistakes": [_mistake(findings, fault) for fault in findings.hands] if findings else [],
             "others_flawed": [found.size for found in others if found.is_flawed],
+            "taken_out": row.taken_out.select_related("size"),
             "keepsakes": row.keepsakes.all(),
             "nav": "patterns",
         },
@@ -118,26 +121,25 @@ def size(request: WorkshopRequest, pk: int) -> HttpResponse:
         (piece, drawing_of(draft.piece(piece.name)), Polygon(piece.cut_line_mm).area)
         for piece in row.pieces.all()
     ]
+    findings = findings_of(row, row.pattern)
     estimates = (
-        estimates_of(draft, seams_of(row.pattern), parts_of(row), firmness, stitch_mm=stitch_mm)
+        estimates_of(draft, findings.sound_seams, parts_of(row), firmness, stitch_mm=stitch_mm)
         if pieces
         else ()
     )
-    removed = request.session.get("removed_piece")
     return render(
         request,
         "planning/size.html",
         {
             "size": row,
             "pieces": pieces,
-            "findings": findings_of(row, row.pattern),
+            "findings": findings,
             "cloth_mm2": cloth_mm2(row),
             "estimates": [(each, *_worded(each, request.units)) for each in estimates],
             "firmness": firmness,
             "firmnesses": FIRMNESS_KG_M3,
             "stitch_mm": stitch_mm,
             "stitches": STITCHES_MM,
-            "removed": removed if removed and removed["size"] == row.pk else None,
             "nav": "patterns",
         },
     )

@@ -1,10 +1,10 @@
-"""The pieces of a maker's own pattern: entered, changed, taken out and put back."""
+"""The pieces of a maker's own pattern: entered and changed."""
 
 from django.contrib import messages
 from django.db import transaction
 from django.http import Http404, HttpResponse
 from django.shortcuts import redirect, render
-from django.views.decorators.http import require_GET, require_POST
+from django.views.decorators.http import require_GET
 
 from planning import versions
 from planning.drafting.basic_shapes import BASIC_SHAPES, entry_of_shape
@@ -14,10 +14,11 @@ from planning.drafting.errors import DraftError
 from planning.drafting.rings import perimeter_mm, signed_area_mm2
 from planning.drafting.svg_paths import path_data, view_box
 from planning.entry_form import PieceForm
-from planning.models import PatternPiece, PatternSize
+from planning.models import PatternPiece
 from planning.paper import paper_of
 from planning.piece_form import PieceFactsForm
-from planning.views.changing import kept_as_it_is
+from planning.seam_rows import rename
+from planning.views.changing import fixed
 from planning.views.rows import piece_for, size_for
 from shared.errors import OutlineError
 from shared.middleware import WorkshopRequest
@@ -29,7 +30,7 @@ MORE_ROWS = 8
 def add_piece(request: WorkshopRequest, pk: int) -> HttpResponse:
     """Choose how: corner by corner, or by the measures of a basic shape."""
     size = size_for(request.workshop, pk)
-    if kept := _fixed(request, size):
+    if kept := fixed(request, size):
         return kept
     how = request.GET.get("how", "")
     if how != "corners" and how not in BASIC_SHAPES:
@@ -73,7 +74,7 @@ def _picture(key: str) -> tuple[str, str, str, str, str]:
 def edit_piece(request: WorkshopRequest, pk: int) -> HttpResponse:
     """Change a piece; one that came from a file or a draft has facts to change, no typed points."""
     piece = piece_for(request.workshop, pk)
-    if kept := _fixed(request, piece.size):
+    if kept := fixed(request, piece.size):
         return kept
     if piece.entry is not None:
         return _piece_page(request, piece, "")
@@ -81,7 +82,7 @@ def edit_piece(request: WorkshopRequest, pk: int) -> HttpResponse:
     if request.method == "POST" and form.is_valid():
         with transaction.atomic():
             form.save()
-            _rename(piece, form.initial["name"])
+            rename(piece, form.initial["name"])
             versions.regrade(piece.size)
         messages.success(request, "Saved.")
         return redirect(piece)
@@ -91,7 +92,7 @@ def edit_piece(request: WorkshopRequest, pk: int) -> HttpResponse:
         {
             "form": form,
             "heading": f"Change the {piece}",
-            "note": "Its outline came from a draft or a file and stays. To redraw it, take it out "
+            "note": "Its outline was drafted, graded or read and stays. To redraw it, take it out "
             "and enter it anew.",
             "back": piece.get_absolute_url(),
             "nav": "patterns",
@@ -102,7 +103,7 @@ def edit_piece(request: WorkshopRequest, pk: int) -> HttpResponse:
 def _piece_page(request: WorkshopRequest, piece: PatternPiece, shape: str) -> HttpResponse:
     wants_rows = "more_rows" in request.POST
     rows = _rows_wanted(request) + (MORE_ROWS if wants_rows else 0)
-    old = piece.name
+    old, old_edges = piece.name, [edge["name"] for edge in piece.edges]
     form = PieceForm(
         request.POST or None, instance=piece, units=request.units, shape=shape, rows=rows
     )
@@ -110,7 +111,7 @@ def _piece_page(request: WorkshopRequest, piece: PatternPiece, shape: str) -> Ht
         try:
             with transaction.atomic():
                 versions.save_entered(form.instance, form.entry)
-                _rename(form.instance, old)
+                rename(form.instance, old, old_edges)
         except (DraftError, OutlineError) as error:
             form.add_error(None, f"A size graded from this one cannot follow: {error}")
         else:
@@ -136,20 +137,6 @@ def _piece_page(request: WorkshopRequest, piece: PatternPiece, shape: str) -> Ht
 def _rows_wanted(request: WorkshopRequest) -> int:
     asked = request.POST.get("rows") or request.GET.get("rows") or ""
     return int(asked) if asked.isdecimal() and len(asked) < 4 else 0
-
-
-def _rename(piece: PatternPiece, old: str) -> None:
-    """Let the seams, and the same piece in the other sizes, follow it to its new name."""
-    if not old or piece.name == old:
-        return
-    pattern = piece.size.pattern
-    others = PatternPiece.objects.of(pattern.workshop).filter(size__pattern=pattern, name=old)
-    others.exclude(size__pieces__name=piece.name).update(name=piece.name)
-    for seam in pattern.seams:
-        for side in (*seam["a"], *seam["b"]):
-            if side[0] == old:
-                side[0] = piece.name
-    pattern.save(update_fields=["seams"])
 
 
 @require_GET
@@ -184,42 +171,3 @@ def sketch(request: WorkshopRequest, pk: int) -> HttpResponse:
 def _span(ring: tuple[tuple[float, float], ...], axis: int) -> float:
     values = [point[axis] for point in ring]
     return max(values) - min(values)
-
-
-@require_POST
-def remove_piece(request: WorkshopRequest, pk: int) -> HttpResponse:
-    piece = piece_for(request.workshop, pk)
-    if kept := _fixed(request, piece.size):
-        return kept
-    request.session["removed_piece"] = versions.remove_piece(piece)
-    messages.success(request, f"The {piece} is taken out of this pattern.")
-    return redirect(piece.size)
-
-
-@require_POST
-def put_back_piece(request: WorkshopRequest, pk: int) -> HttpResponse:
-    size = size_for(request.workshop, pk)
-    if kept := _fixed(request, size):
-        return kept
-    kept_piece = request.session.pop("removed_piece", None)
-    if kept_piece and kept_piece["size"] == size.pk:
-        if size.pieces.filter(name=kept_piece["name"]).exists():
-            messages.error(request, "There is a piece of that name again, so it was not put back.")
-        else:
-            piece = versions.put_back(size, kept_piece)
-            messages.success(request, f"The {piece} is back.")
-    return redirect(size)
-
-
-def _fixed(request: WorkshopRequest, size: PatternSize) -> HttpResponse | None:
-    """Where to go instead of changing the pieces of a size; None where they may be changed."""
-    if kept := kept_as_it_is(request, size.pattern):
-        return kept
-    if size.graded_from_id:
-        messages.error(
-            request,
-            "This size is graded from another and follows it. Change that one, or let this size "
-            "stand by itself first.",
-        )
-        return redirect(size)
-    return None

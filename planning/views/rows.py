@@ -10,6 +10,7 @@ from planning.models import (
     PatternPiece,
     PatternSize,
     SizeCheck,
+    TakenOut,
 )
 from shared.models import Workshop
 
@@ -30,6 +31,11 @@ def piece_for(workshop: Workshop, pk: int) -> PatternPiece:
 
 def file_for(workshop: Workshop, pk: int) -> PatternFile:
     return get_object_or_404(PatternFile.objects.of(workshop).select_related("workshop"), pk=pk)
+
+
+def taken_out_for(workshop: Workshop, pk: int) -> TakenOut:
+    rows = TakenOut.objects.of(workshop).select_related("pattern", "size", "workshop")
+    return get_object_or_404(rows, pk=pk)
 
 
 def keepsake_for(workshop: Workshop, pk: int) -> Keepsake:

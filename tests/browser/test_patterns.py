@@ -8,6 +8,7 @@ from playwright.sync_api import expect
 
 from planning.demo_data import FIXTURES
 from planning.demo_patterns import add_pattern
+from planning.drafts import mark_of
 from planning.library import give_built_in
 from planning.models import Pattern, PatternPiece, PatternSize
 from shared.models import Member
@@ -39,7 +40,7 @@ def test_every_page_of_a_pattern_is_in_order(visit: Visit, owl: Pattern, member:
         "/patterns/new/draft/",
         "/patterns/new/file/",
         *(f"/patterns/{owl.pk}/{page}" for page in ("", "change/", "grade/", "seams/add/")),
-        f"/patterns/{owl.pk}/seams/6/",
+        f"/patterns/{owl.pk}/seams/{mark_of(owl.seams[6])}/",
         f"/sizes/{size.pk}/",
         f"/sizes/{size.pk}/length/?width=60&line=cut&pieces=wing&pieces=sole",
         f"/sizes/{size.pk}/pieces/add/",

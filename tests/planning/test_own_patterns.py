@@ -1,47 +1,19 @@
 """A maker's own pattern: entered, changed, graded, sewn together, kept once it is planned with."""
 
 import pytest
-from django.urls import reverse
 
 from planning.library import give_built_in
 from planning.models import Pattern, PatternPiece, PatternSize
 from tests import builders
-
-SQUARE = [(0, 0, "foot"), (10, 0, "side"), (10, 10, "top"), (0, 10, "back")]
-
-
-def points(corners, **facts):
-    """The form's rows for corners in centimetres, each with the name of the edge it starts."""
-    rows = {"count": 2, "mirrored": 1, "grain_deg": 90.0, "line": "seam", "name": "side", **facts}
-    for number, (across, up, edge) in enumerate(corners, start=1):
-        rows |= {
-            f"point_{number}_across": across,
-            f"point_{number}_up": up,
-            f"point_{number}_edge": edge,
-        }
-    return rows
-
-
-@pytest.fixture
-def own(maker, workshop):
-    """A pattern of the maker's own with one empty size, 30 cm tall and a 6 mm allowance."""
-    facts = {"name": "Grandmother’s bear", "height": "30", "seam_allowance": "0.6"}
-    page = maker.post(reverse("planning:paper-pattern"), facts)
-    assert page.status_code == 302
-    return Pattern.objects.get(name="Grandmother’s bear")
-
-
-@pytest.fixture
-def size(own):
-    return own.sizes.get()
-
-
-@pytest.fixture
-def square(maker, size):
-    """A 10 cm square, cut as a left and a right."""
-    page = maker.post(f"/sizes/{size.pk}/pieces/add/?how=corners", points(SQUARE))
-    assert page.status_code == 302, page.context["form"].errors
-    return size.pieces.get()
+from tests.planning.entered import (
+    SQUARE,
+    estimates,
+    points,
+    put_back,
+    seam,
+    seam_page,
+    wide_mm,
+)
 
 
 def test_a_square_comes_in_true_to_scale(square):
@@ -164,26 +136,16 @@ def test_heights_that_cannot_be_are_refused(maker, own, size, square, heights):
     assert own.sizes.count() == 1
 
 
-def seam(a, b, **facts):
-    return {
-        "name": "side seam",
-        "a1": "\x1f".join(a),
-        "b1": "\x1f".join(b),
-        "ease_least_pct": 0,
-        "ease_most_pct": 0,
-        "copies": 1,
-        **facts,
-    }
-
-
 def test_seams_are_walked_and_a_bad_one_is_told_everywhere(maker, own, size, square, workshop):
     corners = [(0, 0, "foot"), (10, 0, "side"), (10, 11, "top"), (0, 11, "back")]
     maker.post(f"/sizes/{size.pk}/pieces/add/?how=corners", points(corners, name="back"))
     facts = seam(("side", "side"), ("back", "side"))
     maker.post(f"/patterns/{own.pk}/seams/add/", facts)
     page = maker.get(own.get_absolute_url())
-    (walk,) = page.context["findings"].failing
-    assert walk.difference_mm == pytest.approx(-10)
+    (found,) = page.context["findings"].failing
+    assert found.walk.difference_mm == pytest.approx(-10)
+    assert "1 does not meet" in page.content.decode()
+    assert "Side B is 10.0 mm too long" in page.content.decode()
     assert "do not meet" in page.content.decode()
     assert "do not meet" in maker.get(size.get_absolute_url()).content.decode()
     keepsake = builders.keepsake(builders.collection(workshop), own)
@@ -200,12 +162,40 @@ def test_ease_lets_a_longer_side_meet(maker, own, size, square):
 
 def test_a_seam_is_changed_and_removed(maker, own, size, square):
     maker.post(f"/patterns/{own.pk}/seams/add/", seam(("side", "foot"), ("side", "foot")))
-    maker.post(f"/patterns/{own.pk}/seams/0/", seam(("side", "top"), ("side", "top")))
+    own.refresh_from_db()
+    maker.post(seam_page(own), seam(("side", "top"), ("side", "top")))
     own.refresh_from_db()
     assert own.seams[0]["a"] == [["side", "top", 1]]
-    maker.post(f"/patterns/{own.pk}/seams/0/remove/")
+    kept = own.seams
+    maker.post(f"{seam_page(own)}remove/")
     own.refresh_from_db()
     assert own.seams == []
+    put_back(maker, own)
+    own.refresh_from_db()
+    assert own.seams == kept
+
+
+def test_a_renamed_edge_keeps_its_seams(maker, own, size, square):
+    maker.post(f"/patterns/{own.pk}/seams/add/", seam(("side", "foot"), ("side", "foot")))
+    corners = [(0, 0, "sole"), *SQUARE[1:]]
+    maker.post(f"/pieces/{square.pk}/change/", points(corners))
+    own.refresh_from_db()
+    assert own.seams[0]["a"] == [["side", "sole", 1]]
+    assert not maker.get(own.get_absolute_url()).context["findings"].is_flawed
+
+
+def test_a_copy_of_a_built_in_may_lose_and_rename_pieces(maker, workshop):
+    maker.post(f"/patterns/{give_built_in(workshop).pk}/copy/")
+    size = PatternSize.objects.filter(pattern__name="Bearing Cloth bear, my own").first()
+    volume = {each.name: each.likely for each, *_ in estimates(maker, size)}["stuffing volume"]
+    piece = size.pieces.first()
+    facts = {"name": "tummy", "count": piece.count, "mirrored": piece.mirrored, "grain_deg": 90.0}
+    maker.post(f"/pieces/{piece.pk}/change/", facts)
+    after = {each.name: each.likely for each, *_ in estimates(maker, size)}["stuffing volume"]
+    assert after == pytest.approx(volume)
+    page = maker.post(f"/pieces/{piece.pk}/remove/", follow=True)
+    assert page.status_code == 200
+    assert "seams do not meet" in page.content.decode()
 
 
 def test_a_renamed_piece_keeps_its_seams(maker, own, size, square):
@@ -213,6 +203,21 @@ def test_a_renamed_piece_keeps_its_seams(maker, own, size, square):
     maker.post(f"/pieces/{square.pk}/change/", points(SQUARE, name="front"))
     own.refresh_from_db()
     assert own.seams[0]["a"] == [["front", "foot", 1]]
+
+
+def test_a_graded_size_that_stands_by_itself_keeps_its_points(maker, own, size, square):
+    facts = points(SQUARE, notch_1_edge="top", notch_1_at="4", line="seam")
+    maker.post(f"/pieces/{square.pk}/change/", facts)
+    maker.post(f"/patterns/{own.pk}/grade/", {"graded_from": size.pk, "heights": "15"})
+    small = own.sizes.get(height_mm=150)
+    before = small.pieces.get()
+    maker.post(f"/sizes/{small.pk}/own/")
+    form = maker.get(f"/pieces/{before.pk}/change/").context["form"]
+    assert form["point_2_across"].value() == "5"
+    maker.post(f"/pieces/{before.pk}/change/", {f.name: f.value() or "" for f in form})
+    after = small.pieces.get()
+    assert after.seam_line_mm == before.seam_line_mm
+    assert after.notches == before.notches
 
 
 HANDED = [(0, 0, ""), (10, 0, ""), (10, 4, ""), (3, 10, ""), (0, 10, "")]
@@ -273,13 +278,6 @@ def test_putting_away_and_bringing_back_loses_nothing(maker, own):
     assert own in [row for row, *_ in maker.get("/patterns/").context["patterns"]]
 
 
-def test_a_piece_taken_out_can_be_put_back(maker, size, square):
-    maker.post(f"/pieces/{square.pk}/remove/")
-    assert not size.pieces.exists()
-    maker.post(f"/sizes/{size.pk}/pieces/put-back/")
-    assert size.pieces.get().entry == square.entry
-
-
 def test_another_allowance_moves_the_cutting_line_only(maker, own, square):
     facts = {"name": own.name, "seam_allowance": "1"}
     maker.post(f"/patterns/{own.pk}/change/", facts)
@@ -287,6 +285,26 @@ def test_another_allowance_moves_the_cutting_line_only(maker, own, square):
     square.refresh_from_db()
     assert square.seam_line_mm == before
     assert min(x for x, _ in square.cut_line_mm) == pytest.approx(-10, abs=0.05)
+
+
+def test_another_allowance_inside_a_cutting_line_reaches_the_graded_sizes(maker, own, size):
+    maker.post(f"/sizes/{size.pk}/pieces/add/?how=corners", points(SQUARE, line="cut"))
+    maker.post(f"/patterns/{own.pk}/grade/", {"graded_from": size.pk, "heights": "60"})
+    large = own.sizes.get(height_mm=600)
+    maker.post(f"/patterns/{own.pk}/change/", {"name": own.name, "seam_allowance": "1"})
+    # 10 cm as cut, 8 cm inside the new allowance, twice that at twice the height
+    assert wide_mm(size.pieces.get().seam_line_mm) == pytest.approx(80)
+    assert wide_mm(large.pieces.get().seam_line_mm) == pytest.approx(160)
+    assert wide_mm(large.pieces.get().cut_line_mm) == pytest.approx(180, abs=0.1)
+
+
+def test_an_allowance_a_piece_has_no_room_for_names_it_and_changes_nothing(maker, own, size):
+    maker.post(f"/sizes/{size.pk}/pieces/add/?how=corners", points(SQUARE, line="cut"))
+    facts = {"name": "Another name", "seam_allowance": "5"}
+    page = maker.post(f"/patterns/{own.pk}/change/", facts)
+    assert "side" in str(page.context["form"].errors["seam_allowance"])
+    own.refresh_from_db()
+    assert (own.name, own.seam_allowance_mm) == ("Grandmother’s bear", 6)
 
 
 def test_stuffed_parts_are_named_by_the_pieces(maker, own, size, square):

@@ -5,7 +5,7 @@ from planning.drafting.errors import SeamNameError
 
 
 def test_a_missing_piece_is_named() -> None:
-    with pytest.raises(SeamNameError, match="“30 cm” has no piece called “tail”"):
+    with pytest.raises(SeamNameError, match="No piece of this size is called “tail”"):
         bear(300).piece("tail")
 
 
