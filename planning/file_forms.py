@@ -16,9 +16,15 @@ from planning.drafting.pieces import DraftPiece, DraftSize
 from planning.pattern_forms import LEAST_MM, MOST_ALLOWANCE_MM, MOST_MM
 from shared.errors import LengthError, OutlineError
 from shared.forms import LengthField
-from shared.units import LengthUnit, parse_length
+from shared.units import MM_PER, LengthUnit, parse_length
 
 MOST_BYTES = 8_000_000
+UNITS = [
+    ("", "the unit that the file names"),
+    ("mm", "millimetres"),
+    ("cm", "centimetres"),
+    ("in", "inches"),
+]
 
 
 class FileForm(forms.Form):
@@ -30,17 +36,31 @@ class FileForm(forms.Form):
         "trade lays it out (ASTM D6673, AAMA-292). Up to 8 MB.",
         widget=forms.FileInput(attrs={"accept": ".svg,.dxf,image/svg+xml"}),
     )
+    unit = forms.ChoiceField(
+        label="It is drawn in",
+        choices=UNITS,
+        required=False,
+        help_text="Choose one only where the file names none, or a wrong one.",
+    )
     found: Found
 
     def clean_file(self) -> UploadedFile:
         upload = cast(UploadedFile, self.cleaned_data["file"])
         if (upload.size or 0) > MOST_BYTES:
             raise forms.ValidationError("This file is larger than 8 MB. Export the pieces alone.")
-        try:
-            self.found = read_pattern_file(upload.read(), upload.name or "")
-        except DraftError as error:
-            raise forms.ValidationError(str(error)) from None
         return upload
+
+    def clean(self) -> dict[str, Any]:
+        data = super().clean() or self.cleaned_data
+        if self.errors:
+            return data
+        upload, unit = cast(UploadedFile, data["file"]), data["unit"]
+        try:
+            mm_per_unit = MM_PER[unit] if unit else None
+            self.found = read_pattern_file(upload.read(), upload.name or "", mm_per_unit)
+        except DraftError as error:
+            self.add_error("file", str(error))
+        return data
 
 
 class TakeInForm(forms.Form):

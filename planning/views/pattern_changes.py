@@ -12,7 +12,7 @@ from planning import versions
 from planning.drafting.errors import DraftError
 from planning.drafting.library import figure_for
 from planning.drafts import seams_of
-from planning.models import Pattern, PatternSize
+from planning.models import Pattern, PatternFile, PatternSize
 from planning.pattern_forms import GradeForm, PartsForm, PatternForm, SeamForm
 from planning.seam_rows import seam_at, set_seam
 from planning.views.changing import kept_as_it_is
@@ -28,7 +28,11 @@ def ways(request: WorkshopRequest) -> HttpResponse:
     return render(
         request,
         "planning/pattern_ways.html",
-        {"figure": figure_for("bear", PICTURE_MM), "nav": "patterns"},
+        {
+            "figure": figure_for("bear", PICTURE_MM),
+            "files": PatternFile.objects.of(request.workshop).defer("found"),
+            "nav": "patterns",
+        },
     )
 
 

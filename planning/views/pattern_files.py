@@ -65,7 +65,7 @@ def pattern_file(request: WorkshopRequest, pk: int) -> HttpResponse:
             "file": row,
             "found": found,
             "form": form,
-            "rows": [(piece, _picture(piece), fields) for piece, fields in form.rows()],
+            "rows": [(piece, _picture(piece), _span(piece), f) for piece, f in form.rows()],
             "largest": _largest(found),
             "nav": "patterns",
         },
@@ -78,12 +78,17 @@ def _picture(piece: FoundPiece) -> tuple[str, str, str]:
     return view_box(piece.outline, 4.0), path_data(piece.outline, closed=True), seam
 
 
+def _span(piece: FoundPiece) -> tuple[float, float]:
+    left, low, right, high = bounds_mm(piece.outline)
+    return right - left, high - low
+
+
 def _largest(found: Found) -> str:
     """The piece whose width and height the report gives."""
 
     def misfit(piece: FoundPiece) -> float:
-        left, low, right, high = bounds_mm(piece.outline)
-        return abs(right - left - found.width_mm) + abs(high - low - found.height_mm)
+        wide, high = _span(piece)
+        return abs(wide - found.width_mm) + abs(high - found.height_mm)
 
     return min(found.pieces, key=misfit).name
 

@@ -70,6 +70,28 @@ def test_a_file_that_cannot_be_read_is_refused_in_words(maker, text, name, words
     assert not PatternFile.objects.exists()
 
 
+SMALL = (
+    "<svg xmlns='http://www.w3.org/2000/svg' width='2mm' height='2mm' viewBox='0 0 2 2'>{}</svg>"
+)
+
+
+def test_the_unit_can_be_said_where_the_file_names_a_wrong_one(maker):
+    file = SMALL.format("<path d='M0 0h2v1h-2z'/>")
+    refused = upload(maker, file, "small.svg")
+    assert "which unit" in str(refused.context["form"].errors["file"])
+    maker.post(
+        "/patterns/new/file/",
+        {"file": SimpleUploadedFile("small.svg", file.encode()), "unit": "in"},
+    )
+    assert PatternFile.objects.get().found["width_mm"] == pytest.approx(2 * 25.4)
+
+
+def test_a_file_that_waits_is_listed(maker, stranger):
+    address = upload(maker).url
+    assert address in maker.get("/patterns/new/").content.decode()
+    assert address not in stranger.get("/patterns/new/").content.decode()
+
+
 @pytest.mark.parametrize(
     ("changes", "field"),
     [

@@ -17,6 +17,7 @@ FARTHEST_MM = 1e6  # from the origin: beyond it a tenth of a millimetre is no lo
 MOST_PIECES = 500
 MOST_POINTS = 100_000
 LONGEST_NAME = 60
+SPECK = "A speck was left out"  # how the note about an outline too small to be a piece begins
 
 
 def found_of(
@@ -29,6 +30,11 @@ def found_of(
 
     Raises PatternFileError when there is no piece or too many.
     """
+    if not pieces and any(note.startswith(SPECK) for note in notes):
+        raise PatternFileError(
+            "Every closed outline of the file comes out smaller than 5 mm across. "
+            "Say which unit the file is drawn in."
+        )
     if not pieces:
         raise PatternFileError(
             "The file holds no closed outline, so there is no piece to read. "

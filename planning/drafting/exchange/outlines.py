@@ -11,7 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 from shapely import LinearRing, MultiPoint, Polygon, STRtree, distance, line_interpolate_point
 
-from planning.drafting.exchange.checked import MOST_PIECES, refuse_unsound
+from planning.drafting.exchange.checked import MOST_PIECES, SPECK, refuse_unsound
 from planning.drafting.exchange.found import FoundPiece, PatternFileError
 from planning.drafting.rings import Ring, is_simple
 
@@ -57,7 +57,7 @@ def pieces_among(outlines: Sequence[Outline]) -> tuple[list[FoundPiece], list[st
         if inside[index]:
             continue
         if MultiPoint(outline.ring).convex_hull.area < LEAST_AREA_MM2:
-            notes.append(f"A speck was left out: {outline.place}.")
+            notes.append(f"{SPECK}: {outline.place}.")
             continue
         refuse_unsound(outline.ring, outline.place)
         within = [kept[other] for other, holders in enumerate(inside) if index in holders]
