@@ -20,7 +20,7 @@ from planning.coverage.problem import Problem, ProblemError
 from planning.coverage.verify import faults_of
 from planning.further import find_better, find_helps
 from planning.lay_rules import rules_for
-from planning.laying import BUSY, better_of, keep_verdict, known_lay
+from planning.laying import BUSY, better_of, keep_verdict, known_lay, lay_after_larger
 from planning.listening import Listener
 from planning.models import SILENT_AFTER, Keepsake, PatternSize, SizeCheck
 from planning.problems import Cloth, cloth_of, nothing_to_cut, problem_of, too_much
@@ -41,8 +41,11 @@ def ask(
     budget_s: float = BUDGET_S,
     task: str = SizeCheck.Task.VERDICT,
 ) -> None:
-    """Ask for the sizes to be checked, smallest first. A check that is under way starts again."""
-    for size in sorted(sizes, key=lambda size: size.height_mm):
+    """Ask for the sizes to be checked, largest first: its lay is a start for the next smaller.
+
+    A check that is under way starts again.
+    """
+    for size in sorted(sizes, key=lambda size: -size.height_mm):
         row, _ = SizeCheck.objects.get_or_create(
             workshop=keepsake.workshop,
             keepsake=keepsake,
@@ -161,7 +164,7 @@ def _check(row: SizeCheck, cloth: Cloth, problem: Problem, *, waits: bool) -> No
     verdict = check(
         problem,
         seconds=row.budget_s,
-        known_lay=kept,
+        known_lay=kept if holds else lay_after_larger(row, cloth, problem) or kept,
         progress=listener.progress,
         stop=listener.is_over,
         steady_seconds=0 if holds else STEADY_S,  # a lay she may cut by is not moved

@@ -18,6 +18,7 @@ from planning.coverage.fingerprint import fingerprint
 from planning.coverage.problem import Placement as CoverPlacement
 from planning.coverage.problem import Problem
 from planning.coverage.spare import spare_of
+from planning.coverage.together import shrunk_lay
 from planning.coverage.verdict import Verdict
 from planning.coverage.verify import Fault, faults_of
 from planning.models import Lay, Placement, SizeCheck
@@ -57,6 +58,20 @@ def known_lay(row: SizeCheck, cloth: Cloth) -> list[CoverPlacement] | None:
         return None
     laid = [(cloth.name_of(placement.panel_id), placement) for placement in lay.placements.all()]
     return [_placement(placement, panel) for panel, placement in laid if panel]
+
+
+def lay_after_larger(
+    row: SizeCheck, cloth: Cloth, problem: Problem
+) -> tuple[CoverPlacement, ...] | None:
+    """A whole lay of this size after that of the next larger size that has one; verified."""
+    larger = SizeCheck.objects.filter(
+        keepsake=row.keepsake,
+        size__pattern=row.size.pattern_id,
+        size__height_mm__gt=row.size.height_mm,
+        lay__is_whole=True,
+    )
+    nearest = larger.order_by("size__height_mm").first()
+    return shrunk_lay(problem, known_lay(nearest, cloth) or []) if nearest else None
 
 
 def _placement(row: Placement, panel: str) -> CoverPlacement:

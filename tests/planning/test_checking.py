@@ -5,6 +5,7 @@ from datetime import timedelta
 import pytest
 from django.db import IntegrityError, transaction
 from django.utils import timezone
+from shapely import Polygon
 
 from inventory.models import Garment, Panel
 from planning import checking
@@ -236,13 +237,13 @@ def test_stopping_keeps_what_was_found_before(cushion):
     assert (row.state, row.outcome) == ("stopped", "covers")
 
 
-def test_smaller_sizes_come_first(cushion, monkeypatch):
+def test_larger_sizes_come_first(cushion, monkeypatch):
     asked = []
     monkeypatch.setattr("planning.checking.run", lambda pk, number: asked.append(pk))
     pattern = builders.pattern(cushion.workshop, heights_mm=(200, 100, 300))
     checking.ask(cushion, list(pattern.sizes.order_by("-height_mm")))
     heights = [SizeCheck.objects.get(pk=pk).size.height_mm for pk in asked]
-    assert heights == [100, 200, 300]
+    assert heights == [300, 200, 100]
 
 
 def test_cloth_that_will_shrink_is_counted_as_shrunk(cushion):
@@ -260,3 +261,23 @@ def test_details_kept_aside_are_no_cloth(cushion):
     assert not cloth_of(cushion).panels[0].flaws
     builders.detail(panel, ring, is_kept_aside=True)
     assert len(cloth_of(cushion).panels[0].flaws) == 1
+
+
+def test_a_lay_of_a_larger_size_is_a_start_for_a_smaller_one(workshop, monkeypatch):
+    """The smaller size is not searched at all: its pieces lie where the larger ones do."""
+    collection = builders.collection(workshop)
+    builders.panel(builders.garment(collection), 500, 700)
+    pattern = builders.pattern(workshop, heights_mm=(150, 200))
+    keepsake = builders.keepsake(collection, pattern)
+    small, large = pattern.sizes.order_by("height_mm")
+    checking.ask(keepsake, [large], 5)
+    monkeypatch.setattr("planning.coverage.check.look", lambda *asked: ())  # the search finds none
+    checking.ask(keepsake, [small], 5)
+    assert SizeCheck.objects.get(size=small).outcome == "covers"
+    centre = {
+        (each.lay.check_row.size_id, each.piece_name, each.copy): Polygon(each.outline_mm).centroid
+        for each in Placement.objects.all()
+    }
+    for copy in range(2):
+        a, b = centre[small.pk, "side", copy], centre[large.pk, "side", copy]
+        assert a.distance(b) < 60  # about where it lay, then pushed away from the edges
