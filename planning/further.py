@@ -3,16 +3,20 @@
 Neither changes a verdict but to make it better, and then only by a lay that was verified here.
 """
 
+import time
 from typing import Any
 
 from django.db import transaction
 
-from planning.coverage.choosing import Wishes, better_lay
+from planning.coverage.check import check
+from planning.coverage.choosing import LEAST_GAIN, Wishes, better_lay, cost_of, on_panels
+from planning.coverage.cover_file import verdict_to_json
 from planning.coverage.helps import helps_for
-from planning.coverage.problem import Problem
+from planning.coverage.problem import Placement, Problem
+from planning.coverage.steady import steadied
 from planning.coverage.verdict import Help, Verdict, Word
 from planning.coverage.verify import faults_of
-from planning.laying import keep_by_hand, keep_lay, known_lay, spare_json, unplaced
+from planning.laying import keep_by_hand, keep_lay, known_lay, unplaced
 from planning.listening import Listener
 from planning.models import Keepsake, SizeCheck
 from planning.problems import Cloth
@@ -24,6 +28,7 @@ NOTHING_HELPS = (
 )
 NO_NEARER = "No lay nearer to your wishes was found in the time there was. This one stays."
 FULL, HALF = 1.0, 0.5
+STEADY_S = 3.0  # for a lay found, to stand further from the edges; and to measure how far
 
 
 def find_helps(row: SizeCheck, cloth: Cloth, problem: Problem, listener: Listener) -> None:
@@ -86,10 +91,11 @@ def find_better(row: SizeCheck, cloth: Cloth, problem: Problem, listener: Listen
     if unplaced(problem, kept) or faults_of(problem, kept):
         listener.rows.update(state=SizeCheck.State.DONE, message="")
         return
+    wishes = wishes_of(row.keepsake, problem)
     lay = better_lay(
         problem,
         kept,
-        wishes_of(row.keepsake, problem),
+        wishes,
         row.budget_s,
         stop=listener.is_over,
         progress=listener.progress,
@@ -97,8 +103,31 @@ def find_better(row: SizeCheck, cloth: Cloth, problem: Problem, listener: Listen
     if list(lay) == kept or faults_of(problem, lay):
         listener.rows.update(state=SizeCheck.State.DONE, message=NO_NEARER)
         return
+    lay = _steadier(problem, lay, wishes, listener)
+    # a check that begins from a lay that holds only measures how far it stands from the edge
+    verdict = check(problem, seconds=STEADY_S, known_lay=lay)
     with transaction.atomic():
         words = "A lay nearer to your wishes was found."
-        spare = spare_json(problem, lay)
+        spare = verdict_to_json(verdict)["spare"]
         if listener.rows.update(state=SizeCheck.State.DONE, spare=spare, message=words):
             keep_lay(row, cloth, problem, lay, is_whole=True)
+
+
+def _steadier(
+    problem: Problem, lay: tuple[Placement, ...], wishes: Wishes, listener: Listener
+) -> tuple[Placement, ...]:
+    """The lay farther from its edges, on the same panels, where that costs no wish."""
+    narrow = on_panels(problem, {place.panel for place in lay})
+    if narrow is None:
+        return lay
+    until = time.monotonic() + STEADY_S
+
+    def go_on() -> bool:
+        listener.tell()
+        return not listener.is_over()
+
+    found = steadied(narrow, lay, until, 0, go_on)
+    if faults_of(problem, found):
+        return lay
+    dearer = cost_of(problem, found, wishes) - cost_of(problem, lay, wishes)
+    return found if dearer <= LEAST_GAIN else lay

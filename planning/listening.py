@@ -20,11 +20,14 @@ class Listener:
         self.over = False
 
     def progress(self, progress: Progress) -> None:
+        self.tell(**({"placed": progress.placed} if self.tells_placed else {}))
+
+    def tell(self, **news: int) -> None:
+        """Say that the run is alive, not oftener than need be."""
         now = time.monotonic()
         if now - self.told >= TELL_EVERY_S:
             self.told = now
-            placed = {"placed": progress.placed} if self.tells_placed else {}
-            self.over = not self.rows.update(heard_at=timezone.now(), **placed)
+            self.over = not self.rows.update(heard_at=timezone.now(), **news)
 
     def is_over(self) -> bool:
         return self.over

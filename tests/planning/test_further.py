@@ -118,6 +118,7 @@ def test_a_lay_nearer_to_the_wishes_takes_the_place_of_the_old(
     fresh = SizeCheck.objects.get()
     assert (fresh.state, fresh.outcome, fresh.placed) == ("done", "covers", 2)
     assert Placement.objects.values("panel__garment").distinct().count() == 1
+    assert fresh.spare["holds_to_inset_mm"] > 1  # it does not lean on its edges
     assert "nearer to your wishes was found" in maker.get(row.get_absolute_url()).content.decode()
     assert sizes_of(cushion, cloth_of(cushion)).rows[0].covers
 
