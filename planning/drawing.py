@@ -2,7 +2,7 @@
 
 import json
 import math
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from shapely import LineString, Polygon, box
@@ -17,111 +17,14 @@ from planning.coverage.spare import usable_cloth
 from planning.hand_lays import turn_choices
 from planning.kept import RuleMark
 from planning.labels import Label, arrow_along, label_inside, number_beside, number_inside
+from planning.laid_shapes import LaidPanel, LaidPiece, PlacedMark, ShownDetail, line_path
 from planning.models import PatternPiece
 from planning.spots import hand_of
 from shared.units import LengthUnit
 
 LETTERS = 40  # lines of words that a panel's longer side would hold
-MARK = 0.62  # the radius of a rule's letter, as a share of the letters' height
 
 type Copy = tuple[str, int]
-
-
-@dataclass(frozen=True, slots=True)
-class PlacedMark:
-    """The letter of a rule at its place on a laid piece, with the stripe that shall run on."""
-
-    letter: str
-    x: float
-    y: float
-    stripe: str
-
-
-@dataclass(frozen=True, slots=True)
-class LaidPiece:
-    """One placed copy: its paths in the panel's frame, its words, and where these stand."""
-
-    key: int
-    name: str
-    number: int
-    hand: str
-    is_mirrored: bool
-    is_single: bool
-    placement: Placement
-    path: str
-    halo: str
-    grain: str
-    label: Label
-    marks: tuple[PlacedMark, ...]
-    across_mm: float
-    up_mm: float
-    is_locked: bool = False
-    is_faulty: bool = False
-    turns: str = "[]"
-
-    @property
-    def words(self) -> str:
-        """The copy's own name; a piece that is cut once has no number."""
-        return self.name if self.is_single else f"{self.name} {self.number}"
-
-    @property
-    def whole_words(self) -> str:
-        return f"{self.words}, {self.hand}" if self.hand else self.words
-
-    @property
-    def turned_deg(self) -> float:
-        return self.placement.rotation_deg % 360
-
-    @property
-    def value(self) -> str:
-        """The copy as a form names it."""
-        return json.dumps([self.name, self.number - 1])
-
-    @property
-    def lock_scale(self) -> float:
-        """How large the lock is drawn, of the twelve millimetres it is given in the page."""
-        return 0.075 * self.label.size_mm
-
-
-@dataclass(frozen=True, slots=True)
-class ShownDetail:
-    """A detail that shall show, over the pieces: its rule's letter, its middle and its outline."""
-
-    letter: str
-    x: float
-    y: float
-    path: str
-
-
-@dataclass(frozen=True, slots=True)
-class LaidPanel:
-    """One panel with the pieces that lie on it and the details that shall show."""
-
-    row: Panel
-    drawing: PanelDrawing
-    pieces: tuple[LaidPiece, ...]
-    targets: tuple[ShownDetail, ...]
-    size_mm: float
-
-    @property
-    def mark_mm(self) -> float:
-        return MARK * self.size_mm
-
-    @property
-    def letter_mm(self) -> float:
-        return 0.85 * self.size_mm
-
-    @property
-    def letter_drop_mm(self) -> float:
-        """How far the foot of a letter lies below its middle."""
-        return 0.31 * self.size_mm
-
-    @property
-    def cross(self) -> str:
-        """A cross with an open middle, where the letter of its rule may stand."""
-        far, near = 1.3 * self.size_mm, MARK * self.size_mm
-        arms = [(1, 0), (-1, 0), (0, 1), (0, -1)]
-        return "".join(_line([(x * near, y * near), (x * far, y * far)]) for x, y in arms)
 
 
 @dataclass(frozen=True, slots=True)
@@ -215,7 +118,7 @@ def _laid(
         placement=placement,
         path=ring_path(placement.outline),
         halo=path_of(shape.buffer(facts.problem.clearance_mm / 2)),
-        grain=_line(arrow.coords) if arrow is not None else "",
+        grain=line_path(arrow.coords) if arrow is not None else "",
         label=label,
         marks=tuple(_mark(mark, placement, shape, size_mm) for mark in facts.marks.get(copy, ())),
         across_mm=left - min(x for x, _ in row.outline_mm),
@@ -281,8 +184,4 @@ def _stripe(shape: Polygon, at: Point, angle_deg: float, size_mm: float) -> str:
     dy = 3 * size_mm * math.sin(math.radians(angle_deg))
     cut = LineString([(at[0] - dx, at[1] - dy), (at[0] + dx, at[1] + dy)]).intersection(shape)
     parts = [part for part in getattr(cut, "geoms", [cut]) if part.geom_type == "LineString"]
-    return "".join(_line(part.coords) for part in parts if not part.is_empty)
-
-
-def _line(points: Iterable[Sequence[float]]) -> str:
-    return "M" + "L".join(f"{x:.1f} {y:.1f}" for x, y in points)
+    return "".join(line_path(part.coords) for part in parts if not part.is_empty)

@@ -7,8 +7,9 @@ from inventory.cloth import places_of
 from inventory.drawing import path_of
 from inventory.models import Panel
 from planning.coverage.problem import Placement, Problem
-from planning.drawing import LaidPanel, LayFacts, ShownDetail, laid_panels
+from planning.drawing import LayFacts, laid_panels
 from planning.kept import KeptRule, kept_rules, marks_of, targets_of
+from planning.laid_shapes import LaidPanel, ShownDetail
 from planning.models import Keepsake, PatternPiece, PatternSize
 from planning.spots import copy_words
 from shared.units import LengthUnit

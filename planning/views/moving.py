@@ -8,8 +8,9 @@ from django_htmx.http import HttpResponseClientRedirect
 
 from planning import checking
 from planning.cutting_table import Copy, Table, lock, table_of
-from planning.drawing import LaidPanel, laid_panel
+from planning.drawing import laid_panel
 from planning.hand_lays import DraftError, Said, draft_text, earlier_of, faults_said, remember
+from planning.laid_shapes import LaidPanel
 from planning.laying import BusyError, keep_by_hand, known_lay, unplaced
 from planning.models import SizeCheck
 from planning.move_form import MoveForm, Moving, copy_of, replaced
