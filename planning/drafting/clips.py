@@ -78,13 +78,18 @@ def _without_straight_vertices(piece: DraftPiece, edge: Edge) -> tuple[Ring, int
 def _tight_parts(ring: Ring, start: int, end: int, inward: bool) -> Iterator[tuple[float, float]]:
     """The stretches, from and to along the edge, whose nearer vertex bends tightly that way."""
     around = len(ring)
+    steps = (end - start) % around or around
+    if steps == 1:  # straight
+        return
     walked_mm = 0.0
-    for step in range((end - start) % around or around):
+    for step in range(steps):
         here, after = (start + step) % around, (start + step + 1) % around
         end_mm = walked_mm + math.dist(ring[here], ring[after])
         middle_mm = (walked_mm + end_mm) / 2
-        for at, part in ((here, (walked_mm, middle_mm)), (after, (middle_mm, end_mm))):
-            bend = _bend(ring, at)
+        for place, part in ((step, (walked_mm, middle_mm)), (step + 1, (middle_mm, end_mm))):
+            # what turns at an end may be the corner between two edges: the next vertex counts
+            inside = place if start == end else min(max(place, 1), steps - 1)
+            bend = _bend(ring, (start + inside) % around)
             if abs(bend) > 1 / TIGHT_RADIUS_MM and (bend < 0) == inward:
                 yield part
         walked_mm = end_mm

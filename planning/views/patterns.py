@@ -11,13 +11,13 @@ from planning.drafting.clips import clips_of_piece
 from planning.drafting.drawing import PieceDrawing, drawing_of
 from planning.drafting.estimates import Estimate, estimates_of
 from planning.drafting.figure import Figure
-from planning.drafting.hands import hand_picture
+from planning.drafting.hands import HandFault, hand_picture
 from planning.drafting.library import KINDS, figure_for
 from planning.drafting.stuffing import FIRMNESS_KG_M3
 from planning.drafting.svg_paths import path_data, view_box
 from planning.drafts import draft_piece, draft_size, parts_of, seams_of
 from planning.models import Pattern, PatternPiece, PatternSize
-from planning.pattern_checks import findings_of
+from planning.pattern_checks import Findings, findings_of
 from planning.views.rows import pattern_for, piece_for, size_for
 from shared.middleware import WorkshopRequest
 from shared.units import LengthUnit, format_area, format_length
@@ -98,12 +98,13 @@ def pattern(request: WorkshopRequest, pk: int) -> HttpResponse:
     )
 
 
-def _mistake(findings: Any, fault: Any) -> tuple[Any, str, tuple[str, ...], tuple[str, ...]]:
-    """A hand fault with its picture: as it would be cut, and as it should be."""
+def _mistake(findings: Findings, fault: HandFault) -> tuple[object, ...]:
+    """A hand fault, its piece, and a picture: as it would be cut, and as it should be."""
     wrong, right = hand_picture(findings.draft.piece(fault.piece))
     box = view_box([point for ring in (*wrong, *right) for point in ring], 4.0)
     paths = [tuple(path_data(ring, closed=True) for ring in rings) for rings in (wrong, right)]
-    return fault, box, paths[0], paths[1]
+    row = next(piece for piece in findings.size.pieces.all() if piece.name == fault.piece)
+    return fault, row, box, paths[0], paths[1]
 
 
 def _copies(size: PatternSize) -> int:

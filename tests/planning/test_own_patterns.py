@@ -228,6 +228,7 @@ def test_hands_that_all_face_one_way_stop_the_check(maker, own, size, workshop):
     page = maker.get(own.get_absolute_url())
     assert page.context["mistakes"]
     assert "wrong-hand" in page.content.decode()
+    assert size.pieces.get().get_absolute_url() in page.content.decode()
     keepsake = builders.keepsake(builders.collection(workshop), own)
     builders.panel(builders.garment(keepsake.collection))
     answer = maker.post(f"/keepsakes/{keepsake.pk}/check/", follow=True)

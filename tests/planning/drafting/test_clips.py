@@ -52,6 +52,9 @@ def test_a_wide_circle_needs_no_clips(radius: float) -> None:
 def test_straight_edges_and_corners_need_no_clips() -> None:
     assert clips_of_piece(piece_of(SQUARE_CORNERS)) == ()
     assert clips_of_piece(piece_of([(0, 0), (15, 0), (15, 15), (0, 15)])) == ()
+    # every corner of an octagon turns by 45 degrees or less, and no edge of it bends
+    octagon = [(7, 0), (17, 0), (24, 7.1), (24, 17), (17, 24), (7, 24), (0, 17), (0, 7.1)]
+    assert clips_of_piece(piece_of(octagon)) == ()
 
 
 @pytest.mark.parametrize("hollow", [False, True])
