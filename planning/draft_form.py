@@ -6,7 +6,7 @@ from django import forms
 
 from inventory.forms.panels import PlaceField
 from planning.drafting.library import KINDS
-from planning.pattern_forms import HeightsField
+from planning.pattern_forms import USUAL_MM, HeightsField
 from shared.units import LengthUnit
 
 
@@ -29,7 +29,9 @@ class DraftForm(forms.Form):
         self.fields["heights"] = HeightsField(
             label="Finished heights", unit=units, help_text="One or several, with commas between."
         )
-        self.fields["seam_allowance"] = PlaceField(label="Seam allowance", unit=units, initial=6.0)
+        self.fields["seam_allowance"] = PlaceField(
+            label="Seam allowance", unit=units, initial=USUAL_MM[units]
+        )
         self.order_fields(["kind", "heights", "seam_allowance", "pose", "face"])
 
     def clean(self) -> dict[str, Any]:

@@ -1,5 +1,6 @@
 """The outline of one pattern piece: rows of points, or the measures of a basic shape."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import replace
 from typing import Any
@@ -26,6 +27,7 @@ from shared.units import LengthUnit
 FEWEST_ROWS, SPARE_ROWS, MOST_ROWS = 12, 4, 120
 NOTCH_ROWS = 6
 MARK_ROWS = 5
+ROW_FIELDS = ("point_", "notch_", "mark_", "measure_")
 
 
 class PieceForm(PieceFactsForm):
@@ -57,8 +59,9 @@ class PieceForm(PieceFactsForm):
         self.entry: Entry | None = None
         self.piece: DraftPiece | None = None
         self.trouble: ClothError | None = None
+        self.trouble_words = ""
         self.spots: list[tuple[int, Point, bool]] = []
-        self.spot_rows: list[int] = []
+        self.typed_rows: dict[str, list[int]] = {}
         kept = entry_from_json(self.instance.entry) if self.instance.entry else None
         if kept:
             kept = _from_lower_left(kept)
@@ -123,7 +126,8 @@ class PieceForm(PieceFactsForm):
         data = super().clean()
         # before any error takes its field out of the cleaned data
         self.spots = list(self._spots())
-        self.spot_rows = self.point_rows()
+        self.typed_rows = self._typed_rows()
+        is_read = not any(name.startswith(ROW_FIELDS) for name in self.errors)
         try:
             self.entry = self.typed_entry()
             self.piece = entered_piece(
@@ -133,12 +137,13 @@ class PieceForm(PieceFactsForm):
                 min(data.get("mirrored") or 0, data.get("count") or 1),
                 self.instance.grain_deg,
             )
-        except EntryError as error:
+        except (EntryError, OutlineError) as error:
             self.trouble = error
-            self.add_error(self._field_of(error), str(error))
-        except OutlineError as error:
-            self.trouble = error
-            self.add_error(None, str(error))
+            self.trouble_words = self._words(error)
+            # a length that cannot be read is trouble enough: what follows from it is not told
+            if is_read:
+                field = self._field_of(error) if isinstance(error, EntryError) else None
+                self.add_error(field, self.trouble_words)
         return data
 
     def _spots(self) -> Iterator[tuple[int, Point, bool]]:
@@ -173,19 +178,27 @@ class PieceForm(PieceFactsForm):
             **facts,
         )
 
-    def point_rows(self) -> list[int]:
-        """The rows that hold a point; half a point counts, and is an error."""
-        data = self.cleaned_data
-        names = ("across", "up")
-        return [
-            row
-            for row in range(1, self.rows + 1)
-            if any(data.get(f"point_{row}_{name}") is not None for name in names)
-        ]
+    def _typed_rows(self) -> dict[str, list[int]]:
+        """The rows that hold a point, a notch or a mark; half of one counts, and is an error."""
+        kinds = {
+            "points": ("point", self.rows, ("across", "up", "edge")),
+            "notches": ("notch", NOTCH_ROWS, ("name", "edge", "at")),
+            "marks": ("mark", MARK_ROWS, ("name", "across", "up")),
+        }
+        return {
+            field: [
+                row
+                for row in range(1, rows + 1)
+                if any(
+                    self.cleaned_data.get(f"{kind}_{row}_{way}") not in (None, "") for way in ways
+                )
+            ]
+            for field, (kind, rows, ways) in kinds.items()
+        }
 
     def _points(self) -> list[EnteredPoint]:
         data, points = self.cleaned_data, list[EnteredPoint]()
-        for row in self.point_rows():
+        for row in self.typed_rows["points"]:
             across, up = data.get(f"point_{row}_across"), data.get(f"point_{row}_up")
             if across is None or up is None:
                 raise EntryError("A point needs both lengths.", field="points", row=len(points))
@@ -201,10 +214,8 @@ class PieceForm(PieceFactsForm):
 
     def _notches(self) -> list[EnteredNotch]:
         data, notches = self.cleaned_data, list[EnteredNotch]()
-        for row in range(1, NOTCH_ROWS + 1):
+        for row in self.typed_rows["notches"]:
             edge, at = data.get(f"notch_{row}_edge"), data.get(f"notch_{row}_at")
-            if not edge and at is None:
-                continue
             if not edge or at is None:
                 raise EntryError(
                     "A notch needs an edge and a distance.", field="notches", row=len(notches)
@@ -215,21 +226,28 @@ class PieceForm(PieceFactsForm):
 
     def _marks(self) -> list[Mark]:
         data, marks = self.cleaned_data, list[Mark]()
-        for row in range(1, MARK_ROWS + 1):
+        for row in self.typed_rows["marks"]:
             name = (data.get(f"mark_{row}_name") or "").strip()
             at = (data.get(f"mark_{row}_across"), data.get(f"mark_{row}_up"))
-            if not name and at == (None, None):
-                continue
             if not name or at[0] is None or at[1] is None:
                 raise EntryError("A mark needs a name and a place.", field="marks", row=len(marks))
             marks.append(Mark(name, (at[0], at[1])))
         return marks
 
     def row_of(self, error: EntryError) -> int | None:
-        """The form's row of the point that an error is about."""
-        if error.field != "points" or error.row is None or error.row >= len(self.spot_rows):
-            return None
-        return self.spot_rows[error.row]
+        """The form's row of the point, notch or mark that an error is about."""
+        rows = self.typed_rows.get(error.field, [])
+        return rows[error.row] if error.row is not None and error.row < len(rows) else None
+
+    def _words(self, error: ClothError) -> str:
+        """The error in words, its points and notches numbered by their rows on the form."""
+
+        def numbered(found: re.Match[str]) -> str:
+            rows = self.typed_rows["notches" if found[1].lower() == "notch" else "points"]
+            place = int(found[2]) - 1
+            return f"{found[1]} {rows[place]}" if place < len(rows) else found[0]
+
+        return re.sub(r"\b(point|notch) (\d+)", numbered, str(error), flags=re.IGNORECASE)
 
     def _field_of(self, error: EntryError) -> str | None:
         """The form's field for a place of the entry."""
@@ -238,12 +256,18 @@ class PieceForm(PieceFactsForm):
         if error.field == "points":
             return None if self.shape else f"point_{self.row_of(error) or 1}_across"
         if error.field == "notches":
-            return f"notch_{(error.row or 0) + 1}_edge"
+            return f"notch_{self.row_of(error) or 1}_edge"
         if error.field == "marks":
-            return f"mark_{(error.row or 0) + 1}_across"
+            return f"mark_{self.row_of(error) or 1}_across"
         names = {"outside_mm": "outside"}
         name = names.get(error.field, error.field)
         return name if name in self.fields else None
+
+    @property
+    def has_places(self) -> bool:
+        """Whether a notch or a mark is typed, whichever row it is in."""
+        names = (name for name in self.fields if name.startswith(("notch_", "mark_")))
+        return any(self[name].value() not in (None, "") for name in names)
 
     @property
     def fact_fields(self) -> list[forms.BoundField]:

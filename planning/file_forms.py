@@ -13,7 +13,7 @@ from planning.drafting.exchange.read import read_pattern_file
 from planning.drafting.exchange.scale import scaled
 from planning.drafting.exchange.write import piece_from
 from planning.drafting.pieces import DraftPiece, DraftSize
-from planning.pattern_forms import LEAST_MM, MOST_ALLOWANCE_MM, MOST_MM
+from planning.pattern_forms import LEAST_MM, MOST_ALLOWANCE_MM, MOST_MM, USUAL_MM
 from shared.errors import LengthError, OutlineError
 from shared.forms import LengthField
 from shared.units import MM_PER, LengthUnit, parse_length
@@ -78,7 +78,7 @@ class TakeInForm(forms.Form):
         self.fields["seam_allowance"] = PlaceField(
             label="Seam allowance",
             unit=units,
-            initial=6.0,
+            initial=USUAL_MM[units],
             help_text="Between the stitching line and the cutting line, where a file has only one.",
         )
         self.fields["true_width"] = LengthField(

@@ -16,6 +16,7 @@ from shared.units import LengthUnit, format_length, parse_length
 
 LEAST_MM, MOST_MM = 30.0, 2000.0
 MOST_ALLOWANCE_MM = 50.0
+USUAL_MM: dict[LengthUnit, float] = {"cm": 6.0, "in": 6.35}  # seam allowance of a new pattern
 
 
 class HeightsField(forms.CharField):
@@ -58,7 +59,7 @@ class PatternForm(forms.ModelForm[Pattern]):
         self.fields["seam_allowance"] = PlaceField(
             label="Seam allowance",
             unit=units,
-            initial=self.instance.seam_allowance_mm,
+            initial=self.instance.seam_allowance_mm if self.instance.pk else USUAL_MM[units],
             help_text="0 if the pattern is cut on the seam line, as felt is.",
         )
         if self.instance.pk is None:

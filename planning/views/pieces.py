@@ -151,8 +151,8 @@ def sketch(request: WorkshopRequest, pk: int) -> HttpResponse:
         request.GET, instance=piece, units=request.units, shape=shape, rows=_rows_wanted(request)
     )
     form.is_valid()
-    part: dict[str, object] = {"form": form, "size": size, "wrong": form.trouble}
-    if isinstance(form.trouble, EntryError):
+    part: dict[str, object] = {"form": form, "size": size, "wrong": form.trouble_words}
+    if isinstance(form.trouble, EntryError) and form.trouble.field == "points":
         part["wrong_row"] = form.row_of(form.trouble)
     drawn = form.piece
     if drawn is not None:

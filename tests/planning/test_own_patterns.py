@@ -59,6 +59,11 @@ def test_inches_with_fractions_come_in_too(client, workshop):
         (SQUARE, {"notch_1_edge": "foot", "notch_1_at": "14"}, "notch_1_edge", "foot"),
         (SQUARE, {"mark_1_name": "eye", "mark_1_across": "3"}, "mark_1_across", "place"),
         (SQUARE, {"line": "cut", "outside": "6"}, "outside", ""),
+        (SQUARE, {"notch_2_edge": "seat", "notch_2_at": "1"}, "notch_2_edge", "Notch 2"),
+        (SQUARE, {"notch_3_name": "centre"}, "notch_3_edge", "edge and a distance"),
+        (SQUARE, {"mark_4_name": "eye"}, "mark_4_across", "place"),
+        ([*SQUARE, ("", "", "lid")], {}, "point_5_across", "both lengths"),
+        ([*SQUARE, ("", "", ""), (0, 0, "")], {}, "point_6_across", "Point 6 is in the place"),
         (SQUARE, {"name": ""}, "name", "required"),
     ],
 )
@@ -72,6 +77,19 @@ def test_bad_input_names_the_field_and_keeps_what_was_typed(
         assert field in errors
     assert page.context["form"]["point_1_edge"].value() == corners[0][2]
     assert not size.pieces.exists()
+
+
+def test_a_length_that_cannot_be_read_is_the_only_trouble_told(maker, size):
+    facts = points(SQUARE) | {"point_2_across": "x", "outside": "y"}
+    page = maker.post(f"/sizes/{size.pk}/pieces/add/?how=corners", facts)
+    assert set(page.context["form"].errors) == {"point_2_across", "outside"}
+    assert page.content.decode().count("<details open>") == 1  # the one with the wrong field
+
+
+def test_a_quarter_of_an_inch_is_offered_to_those_who_measure_in_inches(client, workshop):
+    client.force_login(builders.member(workshop, "inch", units="in").user)
+    for address in ("/patterns/new/paper/", "/patterns/new/draft/"):
+        assert client.get(address).context["form"]["seam_allowance"].value() == "1/4"
 
 
 def test_two_pieces_of_one_size_cannot_share_a_name(maker, size, square):
