@@ -104,6 +104,37 @@ def test_a_row_is_put_in_between(visit: Visit, empty_size: PatternSize) -> None:
     expect(page.locator("[name=point_3_across]")).to_have_value("2")
 
 
+def test_a_full_table_loses_no_row_to_one_put_in(visit: Visit, empty_size: PatternSize) -> None:
+    page = visit.go(f"/sizes/{empty_size.pk}/pieces/add/?how=corners")
+    page.locator("[name=point_12_across]").fill("12")
+    page.get_by_role("button", name="Insert a point after point 1", exact=True).click()
+    page.locator("[name=point_20_across]").wait_for()
+    expect(page.locator("[name=point_12_across]")).to_have_value("12")
+
+
+def test_a_point_is_taken_out_by_a_key_with_its_edge(visit: Visit, empty_size: PatternSize) -> None:
+    page = visit.go(f"/sizes/{empty_size.pk}/pieces/add/?how=corners")
+    for way, value in (("across", "2"), ("up", "3"), ("edge", "foot")):
+        page.locator(f"[name=point_1_{way}]").fill(value)
+    page.locator("[data-row='1']").focus()
+    page.keyboard.press("Delete")
+    for way in ("across", "up", "edge"):
+        expect(page.locator(f"[name=point_1_{way}]")).to_have_value("")
+
+
+def test_points_in_inches_are_fractions(
+    visit: Visit, empty_size: PatternSize, member: Member
+) -> None:
+    Member.objects.filter(pk=member.pk).update(units="in")
+    page = visit.go(f"/sizes/{empty_size.pk}/pieces/add/?how=corners")
+    page.locator("[name=point_1_across]").fill("2 3/8")
+    page.locator("[name=point_1_up]").fill("1/2")
+    page.locator("[data-row='1']").focus()
+    page.keyboard.press("ArrowRight")
+    expect(page.locator("[name=point_1_across]")).to_have_value("2 7/16")
+    expect(page.locator("[name=point_1_up]")).to_have_value("1/2")
+
+
 def test_a_piece_comes_in_without_script_too(
     visit_with_or_without_script: Visit, empty_size: PatternSize
 ) -> None:

@@ -5,54 +5,71 @@
   if (!form) return;
   const sketch = document.getElementById("sketch");
   let held = null;
+  let isMoved = false;
   let lastRow = null;
 
   const paper = () => sketch.querySelector("[data-paper]");
   const field = (row, way) => form.elements[`point_${row}_${way}`];
   const rows = () => [...form.querySelectorAll("[data-point]")].map((row) => row.dataset.point);
   const perUnit = () => Number(paper().dataset.perUnit);
-  const inUnits = (mm) => String(Number((mm / perUnit()).toFixed(3)));
+  // what a hand can place: a millimetre, or a sixteenth of an inch written as a fraction
+  const inInches = () => perUnit() === 25.4;
+  const step = () => (inInches() ? 25.4 / 16 : 1);
+  const rounded = (mm) => Math.round(mm / step()) * step();
+  const inUnits = (mm) => {
+    const parts = Math.round((mm / 25.4) * 16);
+    if (!inInches() || Math.abs(parts * 25.4 / 16 - mm) > 0.01) return String(Number((mm / perUnit()).toFixed(3)));
+    let [top, bottom] = [parts % 16, 16];
+    while (top && top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
+    const whole = Math.floor(parts / 16);
+    return top ? `${whole || ""} ${top}/${bottom}`.trim() : String(whole);
+  };
 
   const placeOf = (event) => {
     const svg = paper();
     const spot = new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());
-    return [Math.max(0, spot.x), Math.max(0, -spot.y)];
+    return [rounded(Math.max(0, spot.x)), rounded(Math.max(0, -spot.y))];
   };
   const put = (row, across, up) => {
     field(row, "across").value = inUnits(Math.max(0, across));
     field(row, "up").value = inUnits(Math.max(0, up));
     lastRow = row;
   };
+  const isFree = (row) => ["across", "up", "edge"].every((way) => !field(row, way).value);
   const changed = () => form.dispatchEvent(new Event("change", { bubbles: true }));
   const spotOf = (handle) => [Number(handle.getAttribute("cx")), -Number(handle.getAttribute("cy"))];
 
   sketch.addEventListener("pointerdown", (event) => {
-    const svg = event.target.closest("[data-paper]");
-    if (!svg || svg.hasAttribute("data-fixed")) return;
-    const handle = event.target.closest("[data-row]");
-    if (handle) {
-      held = handle;
-      handle.setPointerCapture(event.pointerId);
-      handle.focus();
-      event.preventDefault();
-      return;
-    }
-    const free = rows().find((row) => !field(row, "across").value && !field(row, "up").value);
+    const handle = event.target.closest("[data-paper]:not([data-fixed]) [data-row]");
+    if (!handle) return;
+    held = handle;
+    isMoved = false;
+    handle.setPointerCapture(event.pointerId);
+    handle.focus();
+    event.preventDefault();
+  });
+  // a point is set by a click, which a finger that only scrolls past never makes
+  sketch.addEventListener("click", (event) => {
+    if (!event.target.closest("[data-paper]:not([data-fixed])") || event.target.closest("[data-row]")) return;
+    const free = rows().find(isFree);
     if (!free) return;
     put(free, ...placeOf(event));
     changed();
   });
   sketch.addEventListener("pointermove", (event) => {
     if (!held) return;
+    isMoved = true;
     const [across, up] = placeOf(event);
     held.setAttribute("cx", across);
     held.setAttribute("cy", -up);
   });
   sketch.addEventListener("pointerup", () => {
     if (!held) return;
-    put(held.dataset.row, ...spotOf(held));
+    if (isMoved) {
+      put(held.dataset.row, ...spotOf(held));
+      changed();
+    }
     held = null;
-    changed();
   });
   sketch.addEventListener("pointercancel", () => { held = null; changed(); });
 
@@ -62,19 +79,20 @@
     if (!handle) return;
     const row = handle.dataset.row;
     if (event.key === "Delete" || event.key === "Backspace") {
-      field(row, "across").value = field(row, "up").value = "";
+      for (const way of ["across", "up", "edge"]) field(row, way).value = "";
+      field(row, "curve").checked = false;
       event.preventDefault();
       changed();
       return;
     }
-    const step = steps[event.key];
-    if (!step) return;
+    const way = steps[event.key];
+    if (!way) return;
     event.preventDefault();
-    const mm = event.shiftKey ? 10 : 1;
+    const mm = event.shiftKey ? (inInches() ? 12.7 : 10) : step();
     const [across, up] = spotOf(handle);
-    put(row, across + step[0] * mm, up + step[1] * mm);
-    handle.setAttribute("cx", Math.max(0, across + step[0] * mm));
-    handle.setAttribute("cy", -Math.max(0, up + step[1] * mm));
+    put(row, across + way[0] * mm, up + way[1] * mm);
+    handle.setAttribute("cx", Math.max(0, across + way[0] * mm));
+    handle.setAttribute("cy", -Math.max(0, up + way[1] * mm));
     changed();
   });
 
@@ -95,6 +113,10 @@
     button.addEventListener("click", () => {
       const all = rows();
       const after = all.indexOf(line.dataset.point);
+      if (!isFree(all.at(-1))) {
+        form.elements.more_rows.click();
+        return;
+      }
       for (let at = all.length - 1; at > after + 1; at -= 1) {
         for (const way of ["across", "up", "edge"]) field(all[at], way).value = field(all[at - 1], way).value;
         field(all[at], "curve").checked = field(all[at - 1], "curve").checked;
