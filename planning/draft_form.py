@@ -4,9 +4,8 @@ from typing import Any, ClassVar
 
 from django import forms
 
-from inventory.forms.panels import PlaceField
 from planning.drafting.library import KINDS
-from planning.pattern_forms import USUAL_MM, HeightsField
+from planning.pattern_forms import AllowanceField, HeightsField
 from shared.units import LengthUnit
 
 
@@ -29,9 +28,7 @@ class DraftForm(forms.Form):
         self.fields["heights"] = HeightsField(
             label="Finished heights", unit=units, help_text="One or several, with commas between."
         )
-        self.fields["seam_allowance"] = PlaceField(
-            label="Seam allowance", unit=units, initial=USUAL_MM[units]
-        )
+        self.fields["seam_allowance"] = AllowanceField(unit=units)
         self.order_fields(["kind", "heights", "seam_allowance", "pose", "face"])
 
     def clean(self) -> dict[str, Any]:

@@ -6,14 +6,13 @@ from typing import Any, cast
 from django import forms
 from django.core.files.uploadedfile import UploadedFile
 
-from inventory.forms.panels import PlaceField
 from planning.drafting.errors import DraftError
 from planning.drafting.exchange.found import Found, FoundPiece
 from planning.drafting.exchange.read import read_pattern_file
 from planning.drafting.exchange.scale import scaled
 from planning.drafting.exchange.write import piece_from
 from planning.drafting.pieces import DraftPiece, DraftSize
-from planning.pattern_forms import LEAST_MM, MOST_ALLOWANCE_MM, MOST_MM, USUAL_MM
+from planning.pattern_forms import LEAST_MM, MOST_MM, AllowanceField
 from shared.errors import LengthError, OutlineError
 from shared.forms import LengthField
 from shared.units import MM_PER, LengthUnit, parse_length
@@ -75,10 +74,8 @@ class TakeInForm(forms.Form):
         self.found = found
         self.sizes = list(dict.fromkeys(piece.size for piece in found.pieces))
         self.drafts: list[DraftSize] = []
-        self.fields["seam_allowance"] = PlaceField(
-            label="Seam allowance",
+        self.fields["seam_allowance"] = AllowanceField(
             unit=units,
-            initial=USUAL_MM[units],
             help_text="Between the stitching line and the cutting line, where a file has only one.",
         )
         self.fields["true_width"] = LengthField(
@@ -117,12 +114,6 @@ class TakeInForm(forms.Form):
             choices=[("cut", "the cutting line"), ("seam", "the stitching line")],
             initial=piece.line,
         )
-
-    def clean_seam_allowance(self) -> float:
-        allowance = cast(float, self.cleaned_data["seam_allowance"])
-        if allowance > MOST_ALLOWANCE_MM:
-            raise forms.ValidationError("More than 5 cm is no seam allowance. Check the unit.")
-        return allowance
 
     def clean(self) -> dict[str, Any]:
         data = super().clean() or self.cleaned_data

@@ -42,6 +42,21 @@ class HeightsField(forms.CharField):
         return sorted(heights)
 
 
+class AllowanceField(PlaceField):
+    """A seam allowance, which may be nothing."""
+
+    def __init__(self, *, unit: LengthUnit, **options: Any) -> None:
+        super().__init__(
+            unit=unit, **{"label": "Seam allowance", "initial": USUAL_MM[unit]} | options
+        )
+
+    def to_python(self, value: Any) -> Any:
+        allowance = super().to_python(value)
+        if allowance is not None and allowance > MOST_ALLOWANCE_MM:
+            raise forms.ValidationError("More than 5 cm is no seam allowance. Check the unit.")
+        return allowance
+
+
 class PatternForm(forms.ModelForm[Pattern]):
     """What a pattern is and where it comes from; a new one also says how tall its first size is."""
 
@@ -56,8 +71,7 @@ class PatternForm(forms.ModelForm[Pattern]):
 
     def __init__(self, *args: Any, units: LengthUnit, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
-        self.fields["seam_allowance"] = PlaceField(
-            label="Seam allowance",
+        self.fields["seam_allowance"] = AllowanceField(
             unit=units,
             initial=self.instance.seam_allowance_mm if self.instance.pk else USUAL_MM[units],
             help_text="0 if the pattern is cut on the seam line, as felt is.",
@@ -71,12 +85,6 @@ class PatternForm(forms.ModelForm[Pattern]):
         self.fields["new_picture"] = forms.FileField(
             label="Picture of it", required=False, help_text="JPEG, PNG or WebP."
         )
-
-    def clean_seam_allowance(self) -> float:
-        allowance = cast(float, self.cleaned_data["seam_allowance"])
-        if allowance > MOST_ALLOWANCE_MM:
-            raise forms.ValidationError("More than 5 cm is no seam allowance. Check the unit.")
-        return allowance
 
     def clean_height(self) -> float:
         height = cast(float, self.cleaned_data["height"])

@@ -355,6 +355,14 @@ def test_a_height_the_draft_cannot_have_is_refused(maker, workshop):
     assert not Pattern.objects.filter(workshop=workshop, built_in="").exists()
 
 
+@pytest.mark.parametrize("allowance", ["300", "-1", "x", ""])
+def test_an_allowance_no_draft_can_have_is_refused(maker, workshop, allowance):
+    facts = {"kind": "bear", "heights": "20", "seam_allowance": allowance}
+    page = maker.post("/patterns/new/draft/", facts)
+    assert "seam_allowance" in page.context["form"].errors
+    assert not Pattern.objects.filter(workshop=workshop, built_in="").exists()
+
+
 PAGES = ("", "grade/", "change/", "seams/add/")
 
 
