@@ -2,10 +2,11 @@
 
 import hashlib
 from collections.abc import Iterator
-from typing import Any
+from typing import Any, cast
 
 from django import forms
 from django.db import transaction
+from django.http import QueryDict
 
 from inventory.advice.grades import FRAGILITY, FRAY, HAND_FEELS
 from inventory.choices import ClothPart, Trouble
@@ -112,8 +113,9 @@ class DescribeForm(FibreRows, LabelFields, forms.ModelForm[Garment]):
     def clean(self) -> dict[str, Any]:
         data = super().clean()
         if data.get("seen") and data["seen"] != self.state:
-            self.data = self.data.copy()
-            self.data["seen"] = self.state
+            typed = cast(QueryDict, self.data).copy()
+            typed["seen"] = self.state
+            self.data = typed
             self.add_error(
                 None,
                 "This garment was changed elsewhere while this page was open. Nothing is saved "

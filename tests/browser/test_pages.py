@@ -25,6 +25,7 @@ def assert_accessible(visit: Visit) -> None:
 
 def assert_in_order(visit: Visit) -> None:
     page = visit.page
+    page.wait_for_load_state()
     wide = page.evaluate("document.documentElement.scrollWidth - window.innerWidth")
     assert wide <= 0, f"{page.url} is {wide} px wider than the window"
     assert page.locator("h1").count() == 1
