@@ -67,6 +67,7 @@ class PieceForm(PieceFactsForm):
             kept = _from_lower_left(kept)
             self.initial["line"] = "cut" if kept.is_cut_line else "seam"
             self.initial["fold_edge"], self.initial["opening"] = kept.fold_edge, kept.opening
+            self._draw(kept)
         self.fields["outside"] = PlaceField(
             label="The drawn line runs outside the template by",
             unit=units,
@@ -82,6 +83,15 @@ class PieceForm(PieceFactsForm):
                 self.fields[f"measure_{key}"] = LengthField(label=label, unit=units)
         else:
             self._add_rows(kept, rows)
+
+    def _draw(self, kept: Entry) -> None:
+        """The piece as it is, until something is typed."""
+        row = self.instance
+        self.piece = entered_piece(kept, row.name, row.count, row.mirrored, row.grain_deg)
+        self.spots = [
+            (number, (point.x_mm, point.y_mm), point.is_curve)
+            for number, point in enumerate(kept.points, start=1)
+        ]
 
     def _add_rows(self, kept: Entry | None, rows: int) -> None:
         points = kept.points if kept else ()
@@ -124,6 +134,7 @@ class PieceForm(PieceFactsForm):
 
     def clean(self) -> dict[str, Any]:
         data = super().clean()
+        self.piece = None
         # before any error takes its field out of the cleaned data
         self.spots = list(self._spots())
         self.typed_rows = self._typed_rows()

@@ -111,10 +111,19 @@ def let_stand(size: PatternSize) -> None:
     for piece in size.pieces.all():
         if piece.name in entries:
             entry = graded_entry(entry_from_json(entries[piece.name]), factor)
-            piece.entry = entry_to_json(entry) if entry else None
+            piece.entry = entry_to_json(entry) if entry and _is_drawable(entry, piece) else None
             piece.save(update_fields=["entry"])
     size.graded_from = None
     size.save(update_fields=["graded_from"])
+
+
+def _is_drawable(entry: Entry, piece: PatternPiece) -> bool:
+    """Whether points that were graded, small ones perhaps, still make a piece."""
+    try:
+        entered_piece(entry, piece.name, piece.count, piece.mirrored, piece.grain_deg)
+    except (DraftError, OutlineError):
+        return False
+    return True
 
 
 @transaction.atomic

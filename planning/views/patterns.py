@@ -93,6 +93,7 @@ def pattern(request: WorkshopRequest, pk: int) -> HttpResponse:
             "others_flawed": [found.size for found in others if found.is_flawed],
             "taken_out": row.taken_out.select_related("size"),
             "keepsakes": row.keepsakes.all(),
+            "has_pieces": any(size.pieces.all() for size in sizes),
             "nav": "patterns",
         },
     )

@@ -11,7 +11,7 @@ from planning.drafting.basic_shapes import BASIC_SHAPES, entry_of_shape
 from planning.drafting.entering import entered_piece
 from planning.drafting.entry import EntryError
 from planning.drafting.errors import DraftError
-from planning.drafting.rings import perimeter_mm, signed_area_mm2
+from planning.drafting.rings import bounds_mm, perimeter_mm, signed_area_mm2
 from planning.drafting.svg_paths import path_data, view_box
 from planning.entry_form import PieceForm
 from planning.models import PatternPiece
@@ -122,6 +122,7 @@ def _piece_page(request: WorkshopRequest, piece: PatternPiece, shape: str) -> Ht
         "planning/piece_form.html",
         {
             "form": form,
+            **_sketch_of(form),
             "piece": piece,
             "size": piece.size,
             "shape": BASIC_SHAPES[shape] if shape else None,
@@ -151,23 +152,26 @@ def sketch(request: WorkshopRequest, pk: int) -> HttpResponse:
         request.GET, instance=piece, units=request.units, shape=shape, rows=_rows_wanted(request)
     )
     form.is_valid()
-    part: dict[str, object] = {"form": form, "size": size, "wrong": form.trouble_words}
-    if isinstance(form.trouble, EntryError) and form.trouble.field == "points":
-        part["wrong_row"] = form.row_of(form.trouble)
+    return render(request, "planning/piece_form.html#sketch", {"form": form, **_sketch_of(form)})
+
+
+def _sketch_of(form: PieceForm) -> dict[str, object]:
+    """What a form draws: its points on the paper, and the piece they make or what is wrong."""
     drawn = form.piece
-    if drawn is not None:
-        part |= {
-            "piece": drawn,
-            "area_mm2": signed_area_mm2(drawn.cut_line),
-            "round_mm": perimeter_mm(drawn.seam_line),
-            "wide_mm": _span(drawn.cut_line, 0),
-            "tall_mm": _span(drawn.cut_line, 1),
-            "edges": [(edge.name, drawn.stretch_mm(edge.name)) for edge in drawn.edges],
-        }
-    part["paper"] = paper_of(form.spots, drawn, request.units)
-    return render(request, "planning/piece_form.html#sketch", part)
-
-
-def _span(ring: tuple[tuple[float, float], ...], axis: int) -> float:
-    values = [point[axis] for point in ring]
-    return max(values) - min(values)
+    sketch: dict[str, object] = {
+        "paper": paper_of(form.spots, drawn, form.units),
+        "wrong": form.trouble_words,
+        "drawn": drawn,
+    }
+    if isinstance(form.trouble, EntryError) and form.trouble.field == "points":
+        sketch["wrong_row"] = form.row_of(form.trouble)
+    if drawn is None:
+        return sketch
+    left, low, right, high = bounds_mm(drawn.cut_line)
+    return sketch | {
+        "area_mm2": signed_area_mm2(drawn.cut_line),
+        "round_mm": perimeter_mm(drawn.seam_line),
+        "wide_mm": right - left,
+        "tall_mm": high - low,
+        "edges": [(edge.name, drawn.stretch_mm(edge.name)) for edge in drawn.edges],
+    }

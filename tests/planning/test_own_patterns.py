@@ -129,6 +129,22 @@ def test_the_sketch_draws_what_is_typed_so_far(maker, size):
     assert "piece-shape" in whole
 
 
+def test_a_piece_is_drawn_on_the_page_itself(maker, size, square):
+    drawn = maker.get(f"/pieces/{square.pk}/change/").content.decode()
+    assert drawn.count('<circle class="handle') == 4
+    assert "side: 10 cm" in drawn
+    wrong = points([*SQUARE[:3], (5, -1, "")])
+    wrong = maker.post(f"/pieces/{square.pk}/change/", wrong).content.decode()
+    assert wrong.count('<circle class="handle') == 3
+    assert "side: 10 cm" not in wrong
+
+
+def test_a_pattern_without_pieces_asks_for_them_first(maker, own, size):
+    page = maker.get(own.get_absolute_url()).content.decode()
+    assert "Add its pieces" in page
+    assert "Plan a keepsake" not in page
+
+
 def test_a_size_is_graded_at_the_seam_line_with_the_allowance_kept(maker, own, size, square):
     maker.post(f"/patterns/{own.pk}/grade/", {"graded_from": size.pk, "heights": "15, 45"})
     small = own.sizes.get(height_mm=150).pieces.get()
@@ -221,6 +237,16 @@ def test_a_renamed_piece_keeps_its_seams(maker, own, size, square):
     maker.post(f"/pieces/{square.pk}/change/", points(SQUARE, name="front"))
     own.refresh_from_db()
     assert own.seams[0]["a"] == [["front", "foot", 1]]
+
+
+def test_a_size_too_small_for_its_points_stands_by_itself_all_the_same(maker, own, size):
+    # a step of 0.5 mm at 30 cm is under the nearest that two points may lie at 3 cm
+    corners = [(0, 0, ""), (5, 0, ""), (5, 0.05, ""), (10, 0.05, ""), (10, 10, ""), (0, 10, "")]
+    maker.post(f"/sizes/{size.pk}/pieces/add/?how=corners", points(corners))
+    maker.post(f"/patterns/{own.pk}/grade/", {"graded_from": size.pk, "heights": "3"})
+    small = own.sizes.get(height_mm=30)
+    maker.post(f"/sizes/{small.pk}/own/")
+    assert maker.get(f"/pieces/{small.pieces.get().pk}/change/").status_code == 200
 
 
 def test_a_graded_size_that_stands_by_itself_keeps_its_points(maker, own, size, square):
