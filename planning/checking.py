@@ -6,7 +6,7 @@ or a crash makes the older one give up, and nothing of it is saved. What is foun
 """
 
 import logging
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import datetime, timedelta
 from functools import partial
 
@@ -18,7 +18,7 @@ from planning.coverage.check import check
 from planning.coverage.fingerprint import fingerprint
 from planning.coverage.problem import Problem, ProblemError
 from planning.coverage.verify import faults_of
-from planning.further import find_better, find_helps
+from planning.further import find_better, find_edges, find_helps
 from planning.lay_rules import rules_for
 from planning.laying import BUSY, better_of, keep_verdict, known_lay, lay_after_larger
 from planning.listening import Listener
@@ -31,6 +31,11 @@ LONG_BUDGET_S = 120.0
 FURTHER_BUDGET_S = 60.0  # for what would help, or a lay nearer to her wishes
 STEADY_S = 3.0  # spent on a lay that stands further from the edges
 FORGOTTEN_AFTER = timedelta(minutes=5)
+FURTHER: dict[str, Callable[[SizeCheck, Cloth, Problem, Listener], None]] = {
+    SizeCheck.Task.HELPS: find_helps,
+    SizeCheck.Task.BETTER: find_better,
+    SizeCheck.Task.EDGES: find_edges,
+}
 BROKE_OFF = "ended early"  # how the coverage room says that a search did not use its time
 
 
@@ -150,8 +155,7 @@ def _run(row: SizeCheck) -> None:
         _check(row, cloth, problem, waits=rules.waits)
     elif is_current(row, problem):
         listener = Listener(row, tells_placed=False)
-        find = find_helps if row.task == SizeCheck.Task.HELPS else find_better
-        find(row, cloth, problem, listener)
+        FURTHER[row.task](row, cloth, problem, listener)
     else:
         _give_up(row, "The cloth, the pattern or the rules have changed. Check the size again.")
 

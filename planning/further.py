@@ -13,6 +13,7 @@ from planning.coverage.choosing import LEAST_GAIN, Wishes, better_lay, cost_of, 
 from planning.coverage.cover_file import verdict_to_json
 from planning.coverage.helps import helps_for
 from planning.coverage.problem import Placement, Problem
+from planning.coverage.robust import robustness
 from planning.coverage.steady import steadied
 from planning.coverage.verdict import Help, Verdict, Word
 from planning.coverage.verify import faults_of
@@ -27,6 +28,9 @@ NOTHING_HELPS = (
     "no extra cloth. Try a smaller size, or measure more of the clothes."
 )
 NO_NEARER = "No lay nearer to your wishes was found in the time there was. This one stays."
+FURTHER = "A lay that stands further from the edges was found."
+NO_FURTHER = "No lay that stands further from the edges was found. This one stays."
+LEAST_GAIN_MM = 0.1
 FULL, HALF = 1.0, 0.5
 STEADY_S = 3.0  # for a lay found, to stand further from the edges; and to measure how far
 
@@ -110,6 +114,29 @@ def find_better(row: SizeCheck, cloth: Cloth, problem: Problem, listener: Listen
         words = "A lay nearer to your wishes was found."
         spare = verdict_to_json(verdict)["spare"]
         if listener.rows.update(state=SizeCheck.State.DONE, spare=spare, message=words):
+            keep_lay(row, cloth, problem, lay, is_whole=True)
+
+
+def find_edges(row: SizeCheck, cloth: Cloth, problem: Problem, listener: Listener) -> None:
+    """Say how far the cloth could be off with all laid anew; keep the lay that stands furthest."""
+    kept = known_lay(row, cloth) or []
+    if unplaced(problem, kept) or faults_of(problem, kept):
+        listener.rows.update(state=SizeCheck.State.DONE, message="")
+        return
+
+    def is_over() -> bool:
+        listener.tell()
+        return listener.is_over()
+
+    found = robustness(problem, kept, row.budget_s, stop=is_over)
+    is_further = found.resolved_inset_mm > found.same_inset_mm + LEAST_GAIN_MM
+    lay = found.lay if is_further and not faults_of(problem, found.lay) else tuple(kept)
+    spare = verdict_to_json(check(problem, seconds=STEADY_S, known_lay=lay))["spare"]
+    anew = {"inset_mm": found.resolved_inset_mm, "shrink_pct": found.resolved_shrink_pct}
+    words = FURTHER if lay is found.lay and is_further else NO_FURTHER
+    with transaction.atomic():
+        fields = {"spare": {**spare, "anew": anew}, "message": words}  # type: ignore[dict-item]
+        if listener.rows.update(state=SizeCheck.State.DONE, **fields):
             keep_lay(row, cloth, problem, lay, is_whole=True)
 
 

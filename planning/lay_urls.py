@@ -10,6 +10,7 @@ LAY_PAGES = [
     path("lays/<int:pk>/search/", lays.search_around, name="search-around"),
     path("lays/<int:pk>/helps/", lays.look_further, {"what": "helps"}, name="find-helps"),
     path("lays/<int:pk>/better/", lays.look_further, {"what": "better"}, name="find-better"),
+    path("lays/<int:pk>/edges/", lays.look_further, {"what": "edges"}, name="find-edges"),
     path("lays/<int:pk>/move/", moving.move, name="move"),
     path("lays/<int:pk>/faults/", moving.faults, name="lay-faults"),
     path("lays/<int:pk>/undo/", moving.undo, name="undo-move"),

@@ -238,6 +238,7 @@ class SizeCheck(WorkshopRecord):
         VERDICT = "verdict", "The verdict"
         HELPS = "helps", "What would help"
         BETTER = "better", "A lay more to her wishes"
+        EDGES = "edges", "A lay further from the edge, and how far"
 
     keepsake = models.ForeignKey(Keepsake, models.CASCADE, related_name="checks")
     size = models.ForeignKey(PatternSize, models.CASCADE, related_name="checks")
@@ -270,7 +271,8 @@ class SizeCheck(WorkshopRecord):
                 name="check_state_known",
             ),
             models.CheckConstraint(
-                condition=Q(task__in=["verdict", "helps", "better"]), name="check_task_known"
+                condition=Q(task__in=["verdict", "helps", "better", "edges"]),
+                name="check_task_known",
             ),
             models.CheckConstraint(
                 condition=Q(outcome__in=["", "covers", "cannot", "undecided"]),

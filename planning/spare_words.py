@@ -34,6 +34,13 @@ def spare_words(
         )
         if inset_mm < LITTLE_MM:
             words.append("That is little, so measure again before cutting.")
+    if anew := spare.get("anew"):
+        further = format_length(_floor(anew["inset_mm"], 0), units)
+        words.append(
+            f"With the pieces laid anew it would still be enough if every edge were {further} "
+            f"further in, or if the cloth shrank by {_floor(anew['shrink_pct'], 1):g} % both ways; "
+            "a longer search might find more."
+        )
     if chance := spare.get("chance"):
         tape = format_length(chance["tape_mm"], units)
         washed = " and the cloth shrinks as foretold" if is_shrinkage_foretold else ""

@@ -117,12 +117,12 @@ def search_around(request: WorkshopRequest, pk: int) -> HttpResponse:
 
 @require_POST
 def look_further(request: WorkshopRequest, pk: int, what: str) -> HttpResponse:
-    """Ask what would help where this size is no yes, else for a lay nearer to the wishes."""
+    """Ask what would help where this size is no yes, else for a lay that is better in some way."""
     check = check_for(request.workshop, pk)
     cloth = cloth_of(check.keepsake)
     rows = sizes_of(check.keepsake, cloth).rows
     row = next(row for row in rows if row.size.pk == check.size_id)
-    wanted = ("covers",) if what == SizeCheck.Task.BETTER else ("cannot", "undecided")
+    wanted = ("cannot", "undecided") if what == SizeCheck.Task.HELPS else ("covers",)
     if row.word not in wanted or check.is_busy:
         messages.error(request, "Check this size first, and wait until that is done.")
         return redirect(check)

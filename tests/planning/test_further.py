@@ -135,6 +135,25 @@ def test_where_no_nearer_lay_is_found_the_old_one_stays(maker, cushion, cut_shor
     assert list(Placement.objects.values_list("panel", "x_mm", "y_mm")) == before
 
 
+def test_how_far_the_cloth_may_be_off_is_told_and_the_furthest_lay_kept(
+    maker, stranger, cushion, monkeypatch
+):
+    """A square of 20 cm alone in the middle of 50 by 70 cm stands at most 145 mm from its margin:
+    (500 - 200) / 2 less 5 mm."""
+    monkeypatch.setattr("planning.checking.FURTHER_BUDGET_S", 6.0)
+    monkeypatch.setattr("planning.checking.STEADY_S", 0.0)  # the first lay leans where it will
+    row = on_two_garments(maker, cushion)
+    before = row.spare["holds_to_inset_mm"]
+    assert stranger.post(f"/lays/{row.pk}/edges/").status_code == 404
+    maker.post(f"/lays/{row.pk}/edges/")
+    fresh = SizeCheck.objects.get()
+    assert (fresh.state, fresh.outcome, fresh.placed) == ("done", "covers", 2)
+    assert fresh.spare["holds_to_inset_mm"] > before
+    assert 50 < fresh.spare["anew"]["inset_mm"] <= 145
+    assert fresh.spare["anew"]["inset_mm"] == pytest.approx(fresh.spare["holds_to_inset_mm"], abs=1)
+    assert "laid anew" in maker.get(row.get_absolute_url()).content.decode()
+
+
 def test_wishes_are_what_was_ticked(cushion):
     problem = problem_of(cushion, cushion.pattern.sizes.get(), cloth_of(cushion))
     assert further.wishes_of(cushion, problem).few_garments == 1
@@ -148,7 +167,7 @@ def test_wishes_are_what_was_ticked(cushion):
     assert wishes.keep_whole == (garment.tag,)
 
 
-@pytest.mark.parametrize("what", ["helps", "better"])
+@pytest.mark.parametrize("what", ["helps", "better", "edges"])
 def test_nothing_further_is_looked_for_where_it_has_no_sense(maker, cushion, what):
     maker.post(f"/keepsakes/{cushion.pk}/check/")
     row = SizeCheck.objects.get()
