@@ -9,6 +9,11 @@ from planning.drafting.bear import bear
 from tests.planning.coverage.samples import box, lying, panel, piece
 
 
+def sized(scale: float) -> Problem:
+    """Four squares that fill 0.9 of one panel's width at the scale of 1."""
+    return Problem((panel(),), (piece(box(180 * scale, 180 * scale), count=4, mirrored=2),))
+
+
 def test_a_bear_laid_in_one_size_is_laid_in_the_next_smaller():
     # the same pieces at the same places, whatever their curves: pieces far apart always hold
     large, small = (
