@@ -1,14 +1,16 @@
 """The program of a search's own process: one instance in on standard input, lays out as lines.
 
-Run by path, not by import, so that it starts in a few hundredths of a second with neither Django
-nor the geometry libraries. It knows polygons and numbers only. It ends when its time is up, when
-its memory cap is reached, or when the process that started it is gone.
+Run by path, not by import, so that it starts in a few hundredths of a second without Django, and
+without the geometry libraries where the solver alone is asked. It knows polygons and numbers only.
+It ends when its time is up, when its memory cap is reached, or when the process that started it is
+gone.
 """
 
 import json
 import os
 import sys
 import threading
+from pathlib import Path
 from typing import Any, TextIO
 
 
@@ -20,7 +22,19 @@ def main() -> None:
     _cap_memory(job["memory_mb"])
     _end_with_parent()
     _limit_time(job["seconds"] + 1.0)
-    _search(job, answers)
+    (_search_snugly if job["search"] == "snug" else _search)(job, answers)
+
+
+def _search_snugly(job: dict[str, Any], answers: TextIO) -> None:
+    sys.path[0] = str(Path(__file__).parents[2])
+    from planning.coverage.snug import search
+    from planning.coverage.snug_shapes import puzzle_of
+
+    def tell(lies: list[tuple[int, int, float, float, float]]) -> None:
+        _write(answers, {"lies": lies})
+
+    search(puzzle_of(job), job["seconds"], job["seed"], tell)
+    _write(answers, {"lies": [], "done": True})
 
 
 def _search(job: dict[str, Any], answers: TextIO) -> None:

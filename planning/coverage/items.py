@@ -80,6 +80,13 @@ def grown_outline(ring: Outline, by_mm: float) -> Outline:
     return _largest_ring(list(polygons(grown.simplify(smoothing) if smoothing else grown)))
 
 
+def plainer(item: Item, by_mm: float) -> Item:
+    """The item with fewer points, its outline nowhere further out than twice this."""
+    shape = outset(Polygon(item.outline), by_mm).simplify(by_mm)
+    outline = _largest_ring(list(polygons(shape)))
+    return replace(item, outline=outline, area_mm2=Polygon(outline).area)
+
+
 def swept(item: Item, along_mm: float, across_mm: float) -> Item:
     """The item with room to slide so far along and across the grain."""
     if along_mm == 0.0 and across_mm == 0.0:

@@ -13,7 +13,7 @@ from planning.coverage.problem import Placement, Problem
 from planning.coverage.prove import Prover
 from planning.coverage.search import Search, Strategy
 from planning.coverage.task import Task, task_of
-from planning.coverage.whole import Whole
+from planning.coverage.whole import Whole, direct_job, snug_job
 
 LAST_SHARE = 0.5  # of the time left, for each way of laying the pinned copies but the last
 
@@ -53,9 +53,9 @@ def locked_lay(problem: Problem) -> tuple[Placement, ...]:
 
 def strategies_for(board: Board, task: Task, seed: int) -> list[Strategy]:
     """What to try on a task, the most promising first."""
-    whole = Whole(board, task)
+    snug = Whole(board, task, snug_job(task, seed))
     if not task.is_mixed:
-        return [whole]
+        return [Whole(board, task, direct_job(task)), snug]
     from planning.coverage.shared_out import SharedOut  # brings scipy, which is slow to load
 
-    return [whole, SharedOut(board, task, seed)]
+    return [snug, SharedOut(board, task, seed)]
