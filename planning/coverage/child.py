@@ -34,7 +34,7 @@ def _search_snugly(job: dict[str, Any], answers: TextIO) -> None:
         _write(answers, {"lies": lies})
 
     search(puzzle_of(job), job["seconds"], job["seed"], tell)
-    _write(answers, {"lies": [], "done": True})
+    _write(answers, {"done": True})
 
 
 def _search(job: dict[str, Any], answers: TextIO) -> None:

@@ -99,7 +99,8 @@ class Child:
             for line in answers:
                 answer = json.loads(line)
                 done = done or bool(answer.get("done"))
-                self._heard.put(Heard(self, tuple(tuple(lie) for lie in answer["lies"])))
+                if answer.get("lies"):
+                    self._heard.put(Heard(self, tuple(tuple(lie) for lie in answer["lies"])))
         except (OSError, ValueError):
             done = False
         process.kill()
