@@ -1,4 +1,4 @@
-"""The search under every rule of the lay: what it finds keeps the rule, what cannot be is never yes.
+"""The search under every rule of the lay: what it finds keeps it, what cannot be is never a yes.
 
 Stripes by the trade's rule that the repeat runs on across a seam (Pacific Northwest Extension,
 "Sewing with Stripes, Checks, and Plaids"): the phases of the two places agree modulo the repeat,
