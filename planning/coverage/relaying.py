@@ -32,6 +32,10 @@ def relaid(
     if until - time.monotonic() <= LEAST_SECONDS:
         return None
     board = Board(problem)
+    if inset_mm == 0.0:
+        board.offer(fixed)
+    if board.is_full:  # nothing is left over
+        return board.best
     task = task_of(problem, fixed, inset_mm=inset_mm)
     if task.load > FULLEST:
         return None
