@@ -78,7 +78,7 @@ def main() -> None:
                 "bench": "",
                 "garment": "garments/1/",
                 "keepsake": "keepsakes/2/",
-                "pattern": "patterns/1/",
+                "patterns": "patterns/",
             }.items():
                 desk.goto(address + path)
                 take(desk, name)
@@ -88,6 +88,18 @@ def main() -> None:
             fullest = max(range(laid.count()), key=lambda n: laid.nth(n).locator(".piece").count())
             laid.nth(fullest).evaluate("figure => figure.scrollIntoView()")
             take(desk, "lay")
+            desk.get_by_role("link", name="Move a piece by hand").click()
+            take(desk, "move")
+            desk.goto(address + "patterns/")
+            desk.get_by_role("link", name="Barn owl").click()
+            desk.get_by_role("link", name="26.2 cm").first.click()
+            desk.get_by_role("link", name="Wing").first.click()
+            desk.get_by_role("link", name="Change this piece").click()
+            desk.locator("[data-paper]").wait_for()
+            desk.get_by_role("heading", name="Points").or_(
+                desk.get_by_text("Points", exact=True)
+            ).first.evaluate("heading => heading.scrollIntoView()")
+            take(desk, "piece")
             desk.goto(address + "garments/1/")
             desk.get_by_role("link", name="Measure a panel").click()
             desk.get_by_role("link", name="Sleeve").click()
