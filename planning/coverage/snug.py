@@ -16,6 +16,7 @@ import numpy as np
 
 from planning.coverage.snug_edges import Edges
 from planning.coverage.snug_lay import CONTACT, NUMBER, SHEET, Grower, Laid, Part, X, Y
+from planning.coverage.snug_room import Room
 from planning.coverage.snug_shapes import Floats, Puzzle, Shapes
 
 type Lie = tuple[int, int, float, float, float]
@@ -26,8 +27,7 @@ TRIED_PER_PLACE = 3  # parts grown, at most, for each place in the beam
 CHANCE = 0.1  # how far chance may sway the choice among spots while mending
 FORGIVEN = 0.1  # share of contact that a mended lay may lose and still be gone on from
 FEWEST_TORN, MOST_TORN = 3, 12
-GIVE = 1.0
-TWO = 0.333
+FEW_LEFT, ROOM_SHARE = 4, 0.25  # room is made for the last few pieces, this often
 
 
 def search(puzzle: Puzzle, seconds: float, seed: int, tell: Callable[[list[Lie]], None]) -> None:
@@ -55,6 +55,7 @@ class _Look:
         self._grower = Grower(puzzle, self._shapes, Edges(self._shapes))
         self._deadline = deadline
         self._chance = np.random.default_rng(seed)
+        self._room = Room(self._grower, self._chance)
 
     def lies(self, part: Part) -> list[Lie]:
         """What is laid, as (item, sheet, turn, x, y)."""
@@ -69,19 +70,27 @@ class _Look:
         now = self._grown_from(self._grower.part_of(()), FIRST_WIDTH, FIRST_BRANCHES, sway=0.0)
         yield now
         while now.laid and time.monotonic() < self._deadline:
+            if now.left.sum() <= FEW_LEFT and self._chance.random() < ROOM_SHARE:
+                now = self._with_room(now)
+                yield now
             start = self._grower.part_of(self._torn(now))
             new = self._grown_from(start, MEND_WIDTH, MEND_BRANCHES, CHANCE)
             yield new
-            if self._is_worth_going_on(new, now):
+            if self._may_go_on_from(new, now):
                 now = new
 
-    def _is_worth_going_on(self, new: Part, now: Part) -> bool:
-        d = GIVE * self._chance.random() * float(self._shapes.area.mean())
-        if new.area_mm2 > now.area_mm2 + 1e-6:
-            return True
-        if abs(new.area_mm2 - now.area_mm2) <= 1e-6:
+    def _may_go_on_from(self, new: Part, now: Part) -> bool:
+        """Whether the new part is better, or not so much worse that chance may not prefer it."""
+        gain = new.area_mm2 - now.area_mm2
+        if abs(gain) <= 1e-6:
             return new.contact >= now.contact * (1 - FORGIVEN * self._chance.random())
-        return new.area_mm2 >= now.area_mm2 - d
+        return gain > -self._chance.random() * float(self._shapes.area.mean())
+
+    def _with_room(self, part: Part) -> Part:
+        """The part with one more piece, where room can be made for it."""
+        numbers = np.nonzero(part.left[self._shapes.item])[0].tolist()
+        laid = self._room.with_one_more(part.laid, numbers)
+        return self._grower.part_of(laid) if laid else part
 
     def _grown_from(self, start: Part, width: int, branches: int, sway: float) -> Part:
         """The best part that a beam of so many parts comes to."""
@@ -143,7 +152,7 @@ class _Look:
         laid = part.laid
         loose = np.array([self._looseness(laid, number) for number in range(len(laid))])
         torn: set[int] = set()
-        for _ in range(2 if self._chance.random() < TWO else 1):
+        for _ in range(self._chance.choice([1, 1, 2])):
             first = int(self._chance.choice(len(laid), p=loose / loose.sum()))
             near = [n for n, one in enumerate(laid) if one.sheet == laid[first].sheet]
             middle = self._middle(laid[first])

@@ -107,7 +107,7 @@ class Shapes:
         self.reach = cache(self._reach)
         self.furthest = cache(self._furthest)
         self.inner = cache(self._inner)
-        self._outside = cache(self._outside_parts)
+        self.outside = cache(self._outside_parts)
         self._opposite = cache(self._opposite_parts)
         self.no_fit_rings = cache(self._no_fit_rings)
         self.inner_edges = cache(lambda sheet, number: edges_of(self.inner(sheet, number)))
@@ -206,7 +206,7 @@ class Shapes:
         right, high = cloth[2] - core[2], cloth[3] - core[3]
         if left > right or low > high:
             return Polygon()
-        outside = sum_of_shapes(self._outside(sheet), self._opposite(number))
+        outside = sum_of_shapes(self.outside(sheet), self._opposite(number))
         inner: BaseGeometry = box(left, low, right, high).difference(outside)
         return inner
 
