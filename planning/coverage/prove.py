@@ -1,4 +1,4 @@
-"""Whether no lay can exist, with the reason in a sentence; three proofs, the simplest first.
+"""Whether no lay can exist, with the reason in a sentence; the simplest proofs first.
 
 Each is sound whatever the search does: margins are read sparingly, a shortage must exceed a
 thousandth of the need, and a second look by another method must agree. Where none holds, nothing
@@ -11,11 +11,17 @@ from planning.coverage import second_look
 from planning.coverage.anywhere import Fit, fit_of
 from planning.coverage.kinds import Kind, kinds_of
 from planning.coverage.problem import Placement, Problem
+from planning.coverage.rivals import Rivals, looks_apart, rivals_of
 from planning.coverage.room import Room, rooms_of
 from planning.coverage.shortage import shortage_of
 from planning.coverage.verdict import Proof
 from planning.coverage.verify import faults_of
-from planning.coverage.wording import area_sentence, nowhere_sentence
+from planning.coverage.wording import (
+    area_sentence,
+    nowhere_sentence,
+    rivals_sentence,
+    same_garment_sentence,
+)
 
 SHORT_BY = 1.001  # a need must exceed what there is by this much, far above any rounding
 
@@ -53,7 +59,9 @@ class Prover:
             yield from self._close_rooms(number)
             if not self._open[number]:
                 self._try_nowhere(self._kinds[number])
+        self._try_same_garment()
         self._try_area()
+        yield from self._try_rivals()
 
     def _by_size(self) -> list[int]:
         return sorted(range(len(self._kinds)), key=lambda number: -self._kinds[number].area_mm2)
@@ -81,6 +89,73 @@ class Prover:
                 have_mm2=max((room.cloth.area for room in rooms), default=0.0),
                 text=nowhere_sentence(kind, allowed, rooms),
             )
+
+    def _try_same_garment(self) -> None:
+        """A group that must come from one garment, of which no garment holds every piece."""
+        garments = list(dict.fromkeys(panel.garment for panel in self._problem.panels))
+        for group in () if self._laid else self._problem.same_garment:
+            numbers = [n for n, kind in enumerate(self._kinds) if kind.piece.id in group]
+            fits = {n: {self._rooms[room].panel.garment for room in self._open[n]} for n in numbers}
+            is_held = not numbers or set.intersection(*fits.values())
+            if is_held or not all(self._holds_not_all(numbers, each) for each in garments):
+                continue
+            told = {self._kinds[n].piece.id: sorted(fits[n]) for n in numbers}
+            self.proof = self.proof or Proof(
+                kind="same_garment",
+                pieces=tuple(told),
+                panels=(),
+                need_mm2=None,
+                have_mm2=None,
+                text=same_garment_sentence(list(told), list(told.items())),
+            )
+
+    def _holds_not_all(self, numbers: Sequence[int], garment: str) -> bool:
+        """The second look: some piece of the group has no place on any panel of the garment."""
+        panels = [panel for panel in self._problem.panels if panel.garment == garment]
+        return any(
+            all(
+                not self._problem.may_come_from(self._kinds[n].piece, panel)
+                or second_look.has_no_place(self._problem, self._laid, self._kinds[n], panel)
+                for panel in panels
+            )
+            for n in numbers
+        )
+
+    def _try_rivals(self) -> Iterator[None]:
+        """More pieces that are in each other's way than places for them."""
+        for found in rivals_of(self._problem, self._kinds, self._rooms, self._open):
+            yield
+            if found is None or not self._are_confirmed(found):
+                continue
+            kinds = [self._kinds[number] for number in found.kinds]
+            rooms = [self._rooms[number] for number in sorted(found.rooms)]
+            self.proof = self.proof or Proof(
+                kind="rivals",
+                pieces=tuple(dict.fromkeys(kind.piece.id for kind in kinds)),
+                panels=tuple(dict.fromkeys(room.panel.id for room in rooms)),
+                need_mm2=None,
+                have_mm2=None,
+                text=rivals_sentence(kinds, found.copies, rooms),
+            )
+            return
+
+    def _are_confirmed(self, found: Rivals) -> bool:
+        """The second look: they have no place elsewhere, and no pair was seen to share one."""
+        kinds = [self._kinds[number] for number in found.kinds]
+        inside = {self._rooms[number].panel.id for number in found.rooms}
+        for kind in kinds:
+            for panel in self._problem.panels:
+                if panel.id in inside or not self._problem.may_come_from(kind.piece, panel):
+                    continue
+                if not second_look.has_no_place(self._problem, self._laid, kind, panel):
+                    return False
+        return not any(
+            looks_apart(self._problem, one, other, self._rooms[room])
+            for one in kinds
+            for other in kinds
+            for room in found.rooms
+            if one is not other or one.copies > 1
+        )
 
     def _try_area(self) -> None:
         short = shortage_of(

@@ -83,6 +83,32 @@ def area_sentence(
     )
 
 
+def rivals_sentence(kinds: Sequence[Kind], copies: int, rooms: Sequence[Room]) -> str:
+    """Why pieces that are in each other's way have too few places."""
+    names = listed([kind.piece.id for kind in kinds])
+    sizes = "; ".join(
+        f"{kind.piece.id} is {cm(_along(kind))} along the grain and {cm(_across(kind))} across it"
+        for kind in kinds[:3]
+    )
+    panels = listed(list(dict.fromkeys(room.panel.id for room in rooms)))
+    places = "1 place" if len(rooms) == 1 else f"{len(rooms)} places"
+    widest = max(rooms, key=lambda room: room.cloth.area)
+    return (
+        f"{names}: at least {copies} pieces, of which no two can lie on one place together "
+        f"({sizes}). Only {places} can hold any of them, on {panels}; the largest measures "
+        f"{cm(_along(widest))} along the grain and {cm(_across(widest))} across it at its widest."
+    )
+
+
+def same_garment_sentence(names: Sequence[str], fits: Sequence[tuple[str, Sequence[str]]]) -> str:
+    """Why pieces that must come from one garment cannot."""
+    where = "; ".join(
+        f"{name} fits only {listed(garments)}" if garments else f"{name} fits none of them"
+        for name, garments in fits
+    )
+    return f"{listed(names)} must all come from one garment, and none holds them all: {where}."
+
+
 def _along(what: Kind | Room) -> float:
     left, _, right, _ = (what.shape if isinstance(what, Kind) else what.cloth).bounds
     return float(right - left)
