@@ -10,10 +10,10 @@ from planning.coverage.board import Board
 from planning.coverage.pinned import pinned_choices
 from planning.coverage.placing import placement_of
 from planning.coverage.problem import Placement, Problem
-from planning.coverage.prove import Prover
-from planning.coverage.search import Search, Strategy
+from planning.coverage.prove import LIGHT, Prover
+from planning.coverage.search import HEAD_START_SECONDS, Search, Strategy
 from planning.coverage.task import Task, task_of
-from planning.coverage.whole import Whole, direct_job, snug_job
+from planning.coverage.whole import Whole, direct_jobs, snug_jobs
 
 LAST_SHARE = 0.5  # of the time left, for each way of laying the pinned copies but the last
 
@@ -33,6 +33,7 @@ def look(
             search.run(go_on, prover)
         notes += search.notes
         if board.is_full or prover.proof:
+            go_on()  # so that the end is told at once
             return tuple(notes)
     if not choices:
         notes.append("no place was found where every pinned piece lands on its point")
@@ -53,9 +54,10 @@ def locked_lay(problem: Problem) -> tuple[Placement, ...]:
 
 def strategies_for(board: Board, task: Task, seed: int) -> list[Strategy]:
     """What to try on a task, the most promising first."""
-    snug = Whole(board, task, snug_job(task, seed))
     if not task.is_mixed:
-        return [Whole(board, task, direct_job(task)), snug]
+        wait_s = HEAD_START_SECONDS if task.load < LIGHT else 0.0
+        snug = Whole(board, task, snug_jobs(task, seed), wait_s)
+        return [Whole(board, task, direct_jobs(task)), snug]
     from planning.coverage.shared_out import SharedOut  # brings scipy, which is slow to load
 
-    return [snug, SharedOut(board, task, seed)]
+    return [Whole(board, task, snug_jobs(task, seed)), SharedOut(board, task, seed)]

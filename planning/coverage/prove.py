@@ -23,16 +23,22 @@ from planning.coverage.wording import (
     same_garment_sentence,
 )
 
+LIGHT = 0.5  # share of the cloth below which a lay is the likelier answer
 SHORT_BY = 1.001  # a need must exceed what there is by this much, far above any rounding
 
 
 class Prover:
-    """Looks for a proof in short steps, so that a lay found meanwhile can end it."""
+    """Looks for a proof in short steps, so that a lay found meanwhile can end it.
+
+    `can_wait` once all is done that finds most proofs in little time, where so much cloth is there
+    that a lay is likelier than a proof.
+    """
 
     _END = object()
 
     def __init__(self, problem: Problem, laid: Sequence[Placement] = ()) -> None:
         self.proof: Proof | None = None
+        self.can_wait = False
         self._problem, self._laid = problem, laid
         self._kinds = kinds_of(problem, laid)
         self._rooms = [room for panel in problem.panels for room in rooms_of(problem, panel, laid)]
@@ -44,6 +50,7 @@ class Prover:
             }
             for kind in self._kinds
         ]
+        self._settled: set[tuple[int, int]] = set()
         self._steps = self._look()
         self.is_over = False
 
@@ -56,9 +63,13 @@ class Prover:
         self._try_area()
         yield
         for number in self._by_size():
-            yield from self._close_rooms(number)
+            yield from self._close_rooms(number, until_seen=True)
             if not self._open[number]:
                 self._try_nowhere(self._kinds[number])
+        need = sum(kind.need_mm2 for kind in self._kinds)
+        self.can_wait = need < LIGHT * sum(room.fillable_mm2 for room in self._rooms)
+        for number in self._by_size():
+            yield from self._close_rooms(number)
         self._try_same_garment()
         self._try_area()
         yield from self._try_rivals()
@@ -66,14 +77,20 @@ class Prover:
     def _by_size(self) -> list[int]:
         return sorted(range(len(self._kinds)), key=lambda number: -self._kinds[number].area_mm2)
 
-    def _close_rooms(self, number: int) -> Iterator[None]:
-        """Strike out the rooms where this kind fits nowhere."""
+    def _close_rooms(self, number: int, *, until_seen: bool = False) -> Iterator[None]:
+        """Strike out the rooms where this kind fits nowhere, the largest looked at first."""
         kind = self._kinds[number]
-        for room_number in sorted(self._open[number]):
+        for room_number in sorted(self._open[number], key=lambda n: -self._rooms[n].cloth.area):
+            if (number, room_number) in self._settled:
+                continue
+            self._settled.add((number, room_number))
             room = self._rooms[room_number]
-            if fit_of(kind.shape, room.cloth, kind.turns_on(room.panel)) is Fit.NOWHERE:
+            fit = fit_of(kind.shape, room.cloth, kind.turns_on(room.panel))
+            if fit is Fit.NOWHERE:
                 self._open[number].discard(room_number)
             yield
+            if until_seen and fit is Fit.SEEN:
+                return
 
     def _try_nowhere(self, kind: Kind) -> None:
         allowed = [p for p in self._problem.panels if self._problem.may_come_from(kind.piece, p)]

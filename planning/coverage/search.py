@@ -14,7 +14,8 @@ from planning.coverage.engine import Child, Heard, Job, Lie
 from planning.coverage.prove import Prover
 
 AT_ONCE = 2
-POLL_SECONDS = 0.1
+POLL_SECONDS, SHORT_POLL_SECONDS = 0.1, 0.02
+HEAD_START_SECONDS = 0.3  # that the searches have where proofs can wait
 LEAST_SECONDS = 0.1
 
 
@@ -57,15 +58,18 @@ class Search:
 
     def run(self, go_on: Callable[[], bool], prover: Prover | None = None) -> None:
         """Search until a lay or a proof stands, or there is no time, way or will left."""
+        head_start = time.monotonic() + HEAD_START_SECONDS
         while not self.board.is_full and self._left() > 0 and go_on():
             self._fill()
-            proving = prover is not None and not prover.is_over
-            if prover and proving:
+            is_proving = prover is not None and not prover.is_over
+            waits = prover is not None and prover.can_wait and time.monotonic() < head_start
+            if prover and is_proving and not (waits and self._running):
                 prover.step()
-            if (prover and prover.proof) or not (proving or self._running):
+                waits = False
+            if (prover and prover.proof) or not (is_proving or self._running):
                 return
-            wait = 0.0 if proving else min(POLL_SECONDS, self._left())
-            for heard in self._latest(max(0.0, wait)):
+            wait = min(SHORT_POLL_SECONDS if waits else POLL_SECONDS, self._left())
+            for heard in self._latest(0.0 if is_proving and not waits else max(0.0, wait)):
                 self._take(heard)
 
     def _latest(self, wait_s: float) -> list[Heard]:
