@@ -4,7 +4,7 @@ import json
 import re
 
 import pytest
-from playwright.sync_api import expect
+from playwright.sync_api import Page, expect
 
 from planning.demo_data import FIXTURES
 from planning.demo_patterns import add_pattern
@@ -27,6 +27,12 @@ def owl(member: Member) -> Pattern:
 def empty_size(member: Member) -> PatternSize:
     row = Pattern.objects.create(workshop=member.workshop, name="From paper")
     return PatternSize.objects.create(workshop=member.workshop, pattern=row, height_mm=300)
+
+
+def settle(page: Page) -> None:
+    """Wait until no sketch is under way: all threads of a test share one database connection."""
+    page.wait_for_timeout(600)
+    page.wait_for_load_state("networkidle")
 
 
 def test_every_page_of_a_pattern_is_in_order(visit: Visit, owl: Pattern, member: Member) -> None:
@@ -68,13 +74,14 @@ def test_a_piece_is_drawn_on_the_paper_and_saved(visit: Visit, empty_size: Patte
     page.get_by_label("Name needed").fill("sole")
     paper = page.locator("[data-paper]")
     for number, (across, low) in enumerate(((0.1, 0.9), (0.6, 0.9), (0.6, 0.4)), start=1):
-        page.wait_for_timeout(600)  # the paper is drawn anew a moment after each change
+        settle(page)  # the paper is drawn anew a moment after each change
         paper.scroll_into_view_if_needed()
         box = paper.bounding_box()
         assert box is not None
         page.mouse.click(box["x"] + across * box["width"], box["y"] + low * box["height"])
         page.locator(f"[data-row='{number}']").wait_for()
     page.locator("#sketch .piece-shape").wait_for()
+    settle(page)
     page.get_by_role("button", name="Save the piece").click()
     expect(page.get_by_role("heading", level=1)).to_have_text("Sole")
     assert len(PatternPiece.objects.get().edges) == 3
@@ -142,6 +149,7 @@ def test_a_piece_comes_in_without_script_too(
     page.get_by_role("link", name="Circle", exact=True).click()
     page.get_by_label("Name needed").fill("sole")
     page.get_by_label("Diameter").fill("8")
+    settle(page)
     page.get_by_role("button", name="Save the piece").click()
     expect(page.get_by_role("heading", level=1)).to_have_text("Sole")
     assert re.search(r"9\.2 cm", page.locator("main").inner_text())  # 8 cm and two allowances
